@@ -1,0 +1,172 @@
+import { z } from 'zod'
+
+/** Longest question or note taken, in characters. */
+export const MAX_WORDS = 4000
+
+const Words = z.string().trim().min(1).max(MAX_WORDS)
+const Id = z.string().min(1).max(80).regex(/^[a-z0-9][a-z0-9-]*$/)
+
+/** The unguessable part of a case's address: 24 random bytes in base64url. */
+export const CaseLink = z.string().regex(/^[A-Za-z0-9_-]{32}$/).meta({ id: 'CaseLink' })
+
+/** The case's revision that the sender last saw. Every accepted change adds one. */
+export const Revision = z.number().int().min(0).max(1_000_000)
+
+export const FindingOrigin = z.enum(['asked', 'said', 'note', 'photo'])
+
+export const OpenCase = z.strictObject({
+  words: Words,
+  district: Id.nullish(),
+}).meta({ id: 'OpenCase' })
+
+export const SettlePlace = z.strictObject({
+  revision: Revision,
+  host: Id,
+  /** A node of the host's tree; null starts at the top of the tree. */
+  node: Id.nullable(),
+}).meta({ id: 'SettlePlace' })
+
+export const AddWords = z.strictObject({ revision: Revision, words: Words }).meta({ id: 'AddWords' })
+
+export const AnswerCheck = z.strictObject({
+  revision: Revision,
+  check: Id,
+  /** An answer label of the check, 'not sure' or "can't look now". */
+  answer: z.string().min(1).max(120),
+  from: FindingOrigin.optional(),
+}).meta({ id: 'AnswerCheck' })
+
+export const CarryOn = z.strictObject({ revision: Revision }).meta({ id: 'CarryOn' })
+
+export const Contact = z.strictObject({
+  name: z.string().trim().max(120).optional(),
+  email: z.email().max(254).optional(),
+  phone: z.string().trim().max(40).regex(/^[0-9+() .\-x]*$/).optional(),
+}).meta({ id: 'Contact' })
+
+export const HandOver = z.strictObject({
+  revision: Revision,
+  contact: Contact.optional(),
+  note: z.string().trim().max(MAX_WORDS).optional(),
+}).meta({ id: 'HandOver' })
+
+export const HeardWords = z.object({ text: z.string(), at: z.number().int() })
+
+export const HostOffer = z.object({
+  host: z.string(), name: z.string(), score: z.number(), words: z.array(HeardWords),
+}).meta({ id: 'HostOffer' })
+
+export const EntryOffer = z.object({
+  host: z.string(), hostName: z.string(), node: z.string(), phrase: z.string(),
+  score: z.number(), words: z.array(HeardWords), problems: z.array(z.string()),
+}).meta({ id: 'EntryOffer' })
+
+export const CheckCard = z.object({
+  id: z.string(), ask: z.string(), how: z.string(), why: z.string(), effort: z.string(),
+  /** The check's own answers; 'not sure' and "can't look now" are always allowed besides. */
+  answers: z.array(z.string()),
+}).meta({ id: 'CheckCard' })
+
+export const Call = z.object({ name: z.string(), number: z.string() })
+
+export const FlagCard = z.object({
+  id: z.string(), title: z.string(), level: z.enum(['emergency', 'caution']),
+  doNow: z.array(z.string()), doNot: z.array(z.string()), calls: z.array(Call),
+  then: z.enum(['carry on', 'stop']),
+}).meta({ id: 'FlagCard' })
+
+/** One filled-in line of the sheet: an answered check. */
+export const Line = z.object({
+  check: CheckCard, answer: z.string(), from: FindingOrigin,
+  /** False when the tree's path no longer passes this check; it still counts as evidence. */
+  onPath: z.boolean(),
+}).meta({ id: 'Line' })
+
+export const ReasonLine = z.object({
+  check: z.string(), ask: z.string(), answer: z.string(),
+  /** 'usually', 'seldom' and so on; null when the profile does not say. */
+  seen: z.string().nullable(),
+  weight: z.number(),
+}).meta({ id: 'ReasonLine' })
+
+export const LikelyLine = z.object({
+  /** Null stands for something not listed here. */
+  problem: z.string().nullable(), name: z.string(), what: z.string(),
+  probability: z.number().min(0).max(1),
+  for: z.array(ReasonLine), against: z.array(ReasonLine),
+}).meta({ id: 'LikelyLine' })
+
+export const SourceLine = z.object({ title: z.string(), by: z.string(), year: z.number().nullable() })
+
+export const AdviceCard = z.object({
+  problem: z.string(), name: z.string(), what: z.string(), agent: z.string().nullable(), kind: z.string(),
+  /** How sure, in words and as a share: 'very likely', 0.93. */
+  sureness: z.string(), probability: z.number(),
+  bottomLine: z.string(), doNow: z.array(z.string()), notWorthDoing: z.array(z.string()),
+  nextYear: z.array(z.string()), spray: z.string(), cautions: z.array(z.string()),
+  /** What to do because this problem must be reported; null when it need not be. */
+  escalate: z.string().nullable(), escalateCall: Call.nullable(),
+  lookAlikes: z.array(z.object({ problem: z.string(), name: z.string() })),
+  sources: z.array(SourceLine), reviewedOn: z.string(),
+}).meta({ id: 'AdviceCard' })
+
+export const CaseStep = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('red-flag') }),
+  z.object({ kind: z.literal('place') }),
+  z.object({
+    kind: z.literal('ask'), check: CheckCard,
+    /** About how many more checks, this one included; null when it cannot be said. */
+    left: z.number().int().nullable(),
+  }),
+  z.object({ kind: z.literal('conclude'), card: AdviceCard, others: z.array(LikelyLine), why: LikelyLine }),
+  z.object({
+    kind: z.literal('hand-over'), because: z.string(),
+    likely: z.array(LikelyLine), unsettled: z.array(CheckCard),
+  }),
+]).meta({ id: 'CaseStep' })
+
+export const TicketState = z.enum(['waiting', 'taken', 'settled'])
+
+/** The specialist's word on a ticket, as the asker sees it. */
+export const Reply = z.object({
+  text: z.string(), problem: z.string().nullable(), problemName: z.string().nullable(),
+  outcome: z.enum(['problem', 'not known', 'not a plant problem']), at: z.string(),
+}).meta({ id: 'Reply' })
+
+export const CaseView = z.object({
+  link: CaseLink, revision: Revision,
+  words: z.array(z.string()), openedAt: z.string(), askedOn: z.string(), district: z.string().nullable(),
+  cards: z.array(FlagCard), carriedOn: z.boolean(),
+  place: z.object({
+    host: z.object({ host: z.string(), name: z.string() }).nullable(),
+    /** The settled complaint in the words of an entry; null at the top of the tree or before it is settled. */
+    node: z.string().nullable(), complaint: z.string().nullable(),
+    hosts: z.array(HostOffer), entries: z.array(EntryOffer),
+  }),
+  lines: z.array(Line), notes: z.array(z.object({ text: z.string(), at: z.string() })),
+  step: CaseStep,
+  ticket: z.object({
+    state: TicketState, openedAt: z.string(), contactGiven: z.boolean(), reply: Reply.nullable(),
+  }).nullable(),
+  guide: z.string(),
+}).meta({ id: 'CaseView' })
+
+export type OpenCase = z.infer<typeof OpenCase>
+export type SettlePlace = z.infer<typeof SettlePlace>
+export type AddWords = z.infer<typeof AddWords>
+export type AnswerCheck = z.infer<typeof AnswerCheck>
+export type CarryOn = z.infer<typeof CarryOn>
+export type Contact = z.infer<typeof Contact>
+export type HandOver = z.infer<typeof HandOver>
+export type HeardWords = z.infer<typeof HeardWords>
+export type HostOffer = z.infer<typeof HostOffer>
+export type EntryOffer = z.infer<typeof EntryOffer>
+export type CheckCard = z.infer<typeof CheckCard>
+export type FlagCard = z.infer<typeof FlagCard>
+export type Line = z.infer<typeof Line>
+export type ReasonLine = z.infer<typeof ReasonLine>
+export type LikelyLine = z.infer<typeof LikelyLine>
+export type AdviceCard = z.infer<typeof AdviceCard>
+export type CaseStep = z.infer<typeof CaseStep>
+export type Reply = z.infer<typeof Reply>
+export type CaseView = z.infer<typeof CaseView>

@@ -1,0 +1,37 @@
+import { z } from 'zod'
+import { EntryOffer, FlagCard, HostOffer, MAX_WORDS } from './case.js'
+
+/** A plant to choose from. */
+export const HostRow = z.object({ host: z.string(), name: z.string(), called: z.array(z.string()) }).meta({ id: 'HostRow' })
+export const HostRows = z.object({ hosts: z.array(HostRow) }).meta({ id: 'HostRows' })
+
+/** A complaint to choose from: an entry of the host's tree. */
+export const ComplaintRow = z.object({ node: z.string(), phrases: z.array(z.string()) }).meta({ id: 'ComplaintRow' })
+export const ComplaintRows = z.object({ complaints: z.array(ComplaintRow) }).meta({ id: 'ComplaintRows' })
+
+export const ProblemRow = z.object({ problem: z.string(), name: z.string(), what: z.string() }).meta({ id: 'ProblemRow' })
+/** A host's problems with the advice text a specialist may start an answer from. */
+export const ProblemRows = z.object({
+  problems: z.array(ProblemRow.extend({ advice: z.string() })),
+}).meta({ id: 'ProblemRows' })
+
+export const RegionView = z.object({
+  name: z.string(), helpline: z.string(), demonstration: z.boolean(), units: z.string(), language: z.string(),
+  districts: z.array(z.object({ district: z.string(), name: z.string() })),
+  /** Hours within which a specialist aims to answer. */
+  answerWithinHours: z.number(),
+}).meta({ id: 'RegionView' })
+
+export const Suggest = z.strictObject({ words: z.string().trim().min(1).max(MAX_WORDS) }).meta({ id: 'Suggest' })
+/** What the words so far would lead to; nothing is kept. */
+export const Suggestions = z.object({
+  hosts: z.array(HostOffer), entries: z.array(EntryOffer), cards: z.array(FlagCard),
+}).meta({ id: 'Suggestions' })
+
+export type HostRow = z.infer<typeof HostRow>
+export type HostRows = z.infer<typeof HostRows>
+export type ComplaintRow = z.infer<typeof ComplaintRow>
+export type ComplaintRows = z.infer<typeof ComplaintRows>
+export type ProblemRows = z.infer<typeof ProblemRows>
+export type RegionView = z.infer<typeof RegionView>
+export type Suggestions = z.infer<typeof Suggestions>

@@ -1,0 +1,6 @@
+export * from './call.js'
+export * from './case.js'
+export * from './guide-lists.js'
+export * from './people.js'
+export * from './problem-document.js'
+export * from './ticket.js'

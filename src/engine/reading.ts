@@ -1,0 +1,53 @@
+import type { CheckId, HostId, NodeName, ProblemId, RedFlagId } from '../guide/index.js'
+import type { Finding } from './evidence.js'
+
+/** One reason for or against a problem. */
+export interface Reason {
+  readonly check: CheckId
+  readonly answer: string
+  /** Natural-log weight of the finding: positive speaks for the problem, negative against it. */
+  readonly weight: number
+  /** The frequency word of the profile for this answer, or null when the profile does not mention it. */
+  readonly seen: string | null
+}
+
+export interface Likely {
+  /** Null stands for *something not listed here*. */
+  readonly problem: ProblemId | null
+  /** 0 to 1. All entries of a differential, with `rest`, sum to 1. */
+  readonly probability: number
+  readonly reasons: readonly Reason[]
+}
+
+/** The ranked problems that fit the evidence, most likely first; all of them, the not-listed one among them. */
+export type Differential = readonly Likely[]
+
+export type Step =
+  /** A red flag has been raised and not yet acknowledged, or it ends the case. */
+  | { readonly kind: 'red-flag' }
+  /** The plant or the complaint is not settled. */
+  | { readonly kind: 'place' }
+  /** Ask this check; `by` says whether the tree or the engine's reckoning chose it. */
+  | { readonly kind: 'ask'; readonly check: CheckId; readonly by: 'tree' | 'gain' }
+  | { readonly kind: 'conclude'; readonly problem: ProblemId }
+  | { readonly kind: 'hand-over'; readonly because: string; readonly unsettled: readonly CheckId[] }
+
+/** One node passed on the way through the tree. */
+export interface PathStep {
+  readonly host: HostId
+  readonly node: NodeName
+  readonly finding: Finding
+}
+
+/** What the engine makes of a case's evidence. */
+export interface Reading {
+  readonly step: Step
+  /** Red flags raised by the words or by any answer. They stay for the rest of the case. */
+  readonly cards: readonly RedFlagId[]
+  /** The host the case is now about (an unknown-plant case may have moved to another host); null until settled. */
+  readonly host: HostId | null
+  readonly path: readonly PathStep[]
+  readonly differential: Differential
+  /** About how many more checks are to come, rounded; null when it cannot be said. */
+  readonly checksLeft: number | null
+}

@@ -1,0 +1,207 @@
+/**
+ * The compiled guide: one immutable value that holds all the knowledge.
+ * Inside, checks, problems, hosts and answers are numbers (their place in the lists here) and the
+ * likelihoods are typed arrays; names are kept for the outside.
+ */
+
+declare const brand: unique symbol
+type Branded<Name extends string> = string & { readonly [brand]: Name }
+
+export type CheckId = Branded<'check'>
+export type ProblemId = Branded<'problem'>
+export type HostId = Branded<'host'>
+export type NodeName = Branded<'node'>
+export type RedFlagId = Branded<'red flag'>
+
+export const NOT_SURE = 'not sure'
+export const CANT_LOOK = "can't look now"
+
+export type Effort = 'glance' | 'hand lens' | 'dig' | 'wait a day' | 'send a sample'
+export type Cost = 'ordinary' | 'costly' | 'regulated' | 'dangerous'
+export type HowCommon = 'very common' | 'common' | 'occasional' | 'rare'
+export type ProblemKind = (typeof problemKinds)[number]
+export const problemKinds = [
+  'fungus', 'water mould', 'bacterium', 'virus', 'phytoplasma', 'insect', 'mite', 'nematode', 'mollusc',
+  'mammal or bird', 'weed', 'disorder', 'weather', 'nutrition', 'chemical injury', 'parasitic plant', 'harmless',
+] as const
+
+export interface Answer {
+  /** The words shown, and the answer's name in every file. */
+  readonly label: string
+  /** Words in a question that already say this answer. */
+  readonly saidAs: readonly string[]
+  /** Number of the red flag this answer raises, or null. */
+  readonly redFlag: number | null
+}
+
+export interface Check {
+  readonly id: CheckId
+  readonly number: number
+  readonly ask: string
+  readonly how: string
+  readonly why: string
+  readonly effort: Effort
+  readonly answers: readonly Answer[]
+}
+
+export interface Advice {
+  readonly bottomLine: string
+  readonly doNow: readonly string[]
+  readonly notWorthDoing: readonly string[]
+  readonly nextYear: readonly string[]
+  /** 'none', or a paragraph that defers to the label and local rules. */
+  readonly spray: string
+}
+
+export interface Source {
+  readonly title: string
+  readonly by: string
+  readonly year: number | null
+}
+
+/** What one problem shows at one check. */
+export interface Sign {
+  readonly check: number
+  /** Frequency word per answer number; null where the profile does not mention that answer. */
+  readonly words: readonly (string | null)[]
+  /** P(answer | problem) per answer number, summing to 1. */
+  readonly shares: Float64Array
+}
+
+export interface Problem {
+  readonly id: ProblemId
+  readonly number: number
+  readonly name: string
+  readonly what: string
+  readonly agent: string | null
+  readonly kind: ProblemKind
+  readonly cost: Cost
+  /** Months 1 to 12 in which it is usually seen; empty means any time. */
+  readonly months: readonly number[]
+  readonly signs: readonly Sign[]
+  readonly lookAlikes: readonly number[]
+  readonly advice: Advice
+  readonly cautions: readonly string[]
+  /** What to tell the asker and the office when this problem is in question; null when it is not a watch problem. */
+  readonly watch: { readonly escalate: string } | null
+  /** Empty means common practice, with no single source. */
+  readonly sources: readonly Source[]
+  /** ISO date of the last review by a specialist. */
+  readonly reviewedOn: string
+}
+
+export type Target =
+  | { readonly kind: 'node'; readonly node: number }
+  | { readonly kind: 'problem'; readonly problem: number }
+  | { readonly kind: 'hand over'; readonly because: string }
+  | { readonly kind: 'host'; readonly host: number; readonly node: number }
+
+export interface TreeNode {
+  readonly name: NodeName
+  readonly number: number
+  /** Phrases people say when their complaint starts here; empty when the node is not an entry. */
+  readonly entry: readonly string[]
+  readonly check: number
+  /** Where each answer leads, by answer number. */
+  readonly answers: readonly Target[]
+  /** Where *not sure* leads; null lets the engine pick the most telling check. */
+  readonly notSure: Target | null
+}
+
+export interface Host {
+  readonly id: HostId
+  readonly number: number
+  readonly name: string
+  readonly called: readonly string[]
+  readonly start: number
+  readonly nodes: readonly TreeNode[]
+  /** Numbers of the problems this host can have. */
+  readonly problems: Int32Array
+  /** How common each problem is among the host's complaints, in the order of `problems`; sums to 1. */
+  readonly commonness: Float64Array
+  /** Numbers of the checks its tree asks or its problems' profiles mention. */
+  readonly checks: Int32Array
+  /**
+   * For each check of `checks`, ln P(answer | problem), row by row: one row a problem in the order of `problems`,
+   * then one last row for *something not listed here*; a column an answer.
+   */
+  readonly logLikelihood: readonly Float64Array[]
+}
+
+export type CallName = string
+
+export interface RedFlagHearing {
+  /** Word groups that must all be heard within `within` words of each other; null when `phrases` is used. */
+  readonly allOf: readonly (readonly string[])[]
+  readonly within: number
+  readonly unless: readonly (readonly string[])[]
+  /** Whole phrases, any one of which is enough. */
+  readonly phrases: readonly string[]
+}
+
+export interface RedFlag {
+  readonly id: RedFlagId
+  readonly number: number
+  readonly title: string
+  readonly level: 'emergency' | 'caution'
+  readonly hear: readonly RedFlagHearing[]
+  readonly card: {
+    readonly doNow: readonly string[]
+    readonly doNot: readonly string[]
+    /** Names of numbers in the region's settings. */
+    readonly call: readonly CallName[]
+  }
+  readonly then: 'carry on' | 'stop'
+}
+
+export interface Region {
+  readonly id: string
+  readonly name: string
+  readonly helpline: string
+  readonly demonstration: boolean
+  readonly units: 'metric' | 'us'
+  readonly language: string
+  /** District id to name. */
+  readonly districts: ReadonlyMap<string, string>
+  readonly numbers: ReadonlyMap<CallName, { readonly name: string; readonly number: string }>
+  readonly targets: {
+    readonly answerWithinHours: number
+    readonly urgentWithinHours: number
+    readonly eraseContactAfterDays: number
+  }
+}
+
+export type CaseEnd =
+  | { readonly kind: 'problem'; readonly problem: number }
+  | { readonly kind: 'hand over' }
+  | { readonly kind: 'red flag'; readonly redFlag: number }
+
+/** One case of the casebook: what was said, what would be seen, and how it truly ended. */
+export interface WorkedCase {
+  readonly id: string
+  readonly words: string
+  /** ISO date. */
+  readonly on: string
+  readonly district: string | null
+  /** Number of the host, or null when the words alone must do. */
+  readonly host: number | null
+  /** Check number to answer label, *not sure* or *can't look now*. */
+  readonly findings: ReadonlyMap<number, string>
+  readonly ends: CaseEnd
+  readonly alsoRight: readonly number[]
+}
+
+export interface Guide {
+  /** SHA-256 of the guide's meaning, in hex: the same knowledge gives the same hash, whatever the layout of the files. */
+  readonly hash: string
+  readonly region: Region
+  readonly checks: readonly Check[]
+  readonly problems: readonly Problem[]
+  readonly hosts: readonly Host[]
+  readonly redFlags: readonly RedFlag[]
+  readonly casebook: readonly WorkedCase[]
+  readonly checkNumbers: ReadonlyMap<string, number>
+  readonly problemNumbers: ReadonlyMap<string, number>
+  readonly hostNumbers: ReadonlyMap<string, number>
+  readonly redFlagNumbers: ReadonlyMap<string, number>
+}

@@ -1,0 +1,1 @@
+export type { EntryCandidate, HeardRedFlag, HeardWords, HostCandidate, Matched } from './matched.js'

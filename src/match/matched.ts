@@ -1,0 +1,39 @@
+import type { HostId, NodeName, ProblemId, RedFlagId } from '../guide/index.js'
+
+/** Words of the question (as the asker wrote them) that led to a candidate, with where they stand. */
+export interface HeardWords {
+  readonly text: string
+  /** Offset of the first character in the question, in UTF-16 units. */
+  readonly at: number
+}
+
+export interface HeardRedFlag {
+  readonly redFlag: RedFlagId
+  readonly words: readonly HeardWords[]
+}
+
+export interface HostCandidate {
+  readonly host: HostId
+  /** 0 to 1; 1 is an exact name. */
+  readonly score: number
+  readonly words: readonly HeardWords[]
+}
+
+export interface EntryCandidate {
+  readonly host: HostId
+  readonly node: NodeName
+  /** 0 to 1; comparable between candidates of one question. */
+  readonly score: number
+  /** The entry phrase that fitted best. */
+  readonly phrase: string
+  readonly words: readonly HeardWords[]
+  /** Problems that this entry can lead to. */
+  readonly problems: readonly ProblemId[]
+}
+
+/** What was heard in one free-text question. Lists are best first. */
+export interface Matched {
+  readonly redFlags: readonly HeardRedFlag[]
+  readonly hosts: readonly HostCandidate[]
+  readonly entries: readonly EntryCandidate[]
+}
