@@ -1,0 +1,23 @@
+import type { Insertable, Selectable } from 'kysely'
+import type { Db } from './store.js'
+import type { CaseChangeTable } from './tables.js'
+
+export type CaseChangeRow = Selectable<CaseChangeTable>
+
+/** Adds one change to a case's history. There is no function that alters or removes one. */
+export async function appendCaseChange(db: Db, row: Insertable<CaseChangeTable>): Promise<void> {
+  await db.insertInto('case_change').values(row).execute()
+}
+
+/** The change that brought a case to this revision, or undefined. */
+export function caseChangeAt(db: Db, caseId: number, revision: number): Promise<CaseChangeRow | undefined> {
+  return db.selectFrom('case_change').selectAll()
+    .where('case_id', '=', caseId).where('revision', '=', revision)
+    .executeTakeFirst()
+}
+
+/** A case's whole history, first change first; of one kind when a kind is given. */
+export function caseChanges(db: Db, caseId: number, kind?: string): Promise<CaseChangeRow[]> {
+  const all = db.selectFrom('case_change').selectAll().where('case_id', '=', caseId).orderBy('revision')
+  return (kind === undefined ? all : all.where('kind', '=', kind)).execute()
+}

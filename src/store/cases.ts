@@ -1,0 +1,51 @@
+import type { Insertable, Selectable } from 'kysely'
+import type { Db } from './store.js'
+import type { CaseFileTable } from './tables.js'
+
+export type CaseRow = Selectable<CaseFileTable>
+
+/** Keeps a new case and returns its row number. */
+export async function insertCase(db: Db, row: Insertable<CaseFileTable>): Promise<number> {
+  const { id } = await db.insertInto('case_file').values(row).returning('id').executeTakeFirstOrThrow()
+  return id
+}
+
+/** The case with this link, or undefined. */
+export function caseByLink(db: Db, link: string): Promise<CaseRow | undefined> {
+  return db.selectFrom('case_file').selectAll().where('link', '=', link).executeTakeFirst()
+}
+
+/** The case with this row number, or undefined. */
+export function caseById(db: Db, id: number): Promise<CaseRow | undefined> {
+  return db.selectFrom('case_file').selectAll().where('id', '=', id).executeTakeFirst()
+}
+
+/** What one change may alter in a case. */
+export type CaseAdvance = Pick<CaseRow, 'evidence' | 'words' | 'matched' | 'guide_hash'>
+
+/**
+ * Moves a case from one revision to the next. False when the case is no longer at that revision: somebody else was
+ * first, and nothing is changed.
+ */
+export async function advanceCase(db: Db, id: number, from: number, advance: CaseAdvance): Promise<boolean> {
+  const { numUpdatedRows } = await db.updateTable('case_file')
+    .set({ ...advance, revision: from + 1 })
+    .where('id', '=', id).where('revision', '=', from)
+    .executeTakeFirstOrThrow()
+  return numUpdatedRows === 1n
+}
+
+/** The open calls of one person, newest first. */
+export function openCallsOf(db: Db, personId: number): Promise<CaseRow[]> {
+  return db.selectFrom('case_file').selectAll()
+    .where('call_of', '=', personId).where('call_closed_at', 'is', null)
+    .orderBy('opened_at', 'desc').orderBy('id', 'desc')
+    .execute()
+}
+
+/** Closes a call; a call that is closed already keeps its first closing time. */
+export async function closeCall(db: Db, id: number, at: string): Promise<void> {
+  await db.updateTable('case_file').set({ call_closed_at: at })
+    .where('id', '=', id).where('call_closed_at', 'is', null)
+    .execute()
+}

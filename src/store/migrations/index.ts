@@ -1,0 +1,13 @@
+import type { Migration } from 'kysely'
+import type { ColumnKinds } from './column-kinds.js'
+import { firstTables } from './0001-first-tables.js'
+
+/**
+ * Every migration by name, in the order of the names. A migration that has been released is never edited; a change
+ * is a new one.
+ */
+export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
+  return {
+    '0001-first-tables': firstTables(kinds),
+  }
+}

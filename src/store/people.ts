@@ -1,0 +1,27 @@
+import type { Insertable, Selectable } from 'kysely'
+import type { Db } from './store.js'
+import type { PersonTable } from './tables.js'
+
+export type PersonRow = Selectable<PersonTable>
+
+/** Keeps a new person and returns their row number. A name that was ever used is refused by the store. */
+export async function insertPerson(db: Db, row: Insertable<PersonTable>): Promise<number> {
+  const { id } = await db.insertInto('person').values(row).returning('id').executeTakeFirstOrThrow()
+  return id
+}
+
+/** The person with this name, removed or not, or undefined. */
+export function personByName(db: Db, name: string): Promise<PersonRow | undefined> {
+  return db.selectFrom('person').selectAll().where('name', '=', name).executeTakeFirst()
+}
+
+/** How many people the store has ever had, those removed included. */
+export async function countPeople(db: Db): Promise<number> {
+  const row = await db.selectFrom('person').select((eb) => eb.fn.countAll().as('count')).executeTakeFirstOrThrow()
+  return Number(row.count)
+}
+
+/** Ends a person's account. The row stays, because histories refer to it. */
+export async function markPersonRemoved(db: Db, id: number, at: string): Promise<void> {
+  await db.updateTable('person').set({ removed_at: at }).where('id', '=', id).where('removed_at', 'is', null).execute()
+}

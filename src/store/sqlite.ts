@@ -1,0 +1,57 @@
+import { mkdirSync } from 'node:fs'
+import { dirname } from 'node:path'
+import Database from 'better-sqlite3'
+import {
+  CompiledQuery, type ColumnDefinitionBuilder, type DatabaseConnection, type Dialect, type Driver, SqliteDialect,
+  type SqliteDialectConfig, SqliteDriver,
+} from 'kysely'
+import type { ColumnKinds } from './migrations/column-kinds.js'
+
+/** How long one process waits for another's write to end, in milliseconds. */
+const BUSY_MS = 5000
+
+/**
+ * The dialect for one SQLite file. Makes the file and its folder when they are not there.
+ * A write that was confirmed survives a loss of power: the log is flushed at every commit.
+ */
+export function sqliteDialect(file: string): Dialect {
+  return new WritersFirstDialect({ database: () => Promise.resolve(openFile(file)) })
+}
+
+/** How this database makes the columns that differ between databases. */
+export const sqliteColumns: ColumnKinds = {
+  rowNumber: { type: 'integer', build: (column: ColumnDefinitionBuilder) => column.primaryKey().autoIncrement() },
+}
+
+function openFile(file: string): Database.Database {
+  mkdirSync(dirname(file), { recursive: true, mode: 0o700 })
+  const database = new Database(file, { timeout: BUSY_MS })
+  database.pragma('journal_mode = WAL')
+  database.pragma('synchronous = FULL')
+  database.pragma('foreign_keys = ON')
+  database.pragma(`busy_timeout = ${BUSY_MS}`)
+  return database
+}
+
+/**
+ * A plain BEGIN takes the write lock only at the first write; two processes that have both read by then cannot both
+ * go on, and SQLite refuses one at once, however long the busy timeout. BEGIN IMMEDIATE waits its turn instead.
+ */
+class WritersFirstDriver extends SqliteDriver {
+  override async beginTransaction(connection: DatabaseConnection): Promise<void> {
+    await connection.executeQuery(CompiledQuery.raw('begin immediate'))
+  }
+}
+
+class WritersFirstDialect extends SqliteDialect {
+  readonly #config: SqliteDialectConfig
+
+  constructor(config: SqliteDialectConfig) {
+    super(config)
+    this.#config = config
+  }
+
+  override createDriver(): Driver {
+    return new WritersFirstDriver(this.#config)
+  }
+}

@@ -1,0 +1,19 @@
+import type { Insertable, Selectable } from 'kysely'
+import type { Db } from './store.js'
+import type { TicketChangeTable } from './tables.js'
+
+/** One line of a ticket's history with the name of the person, null when it was the asker. */
+export type TicketChangeRow = Selectable<TicketChangeTable> & { readonly person: string | null }
+
+/** Adds one line to a ticket's history. There is no function that alters or removes one. */
+export async function appendTicketChange(db: Db, row: Insertable<TicketChangeTable>): Promise<void> {
+  await db.insertInto('ticket_change').values(row).execute()
+}
+
+/** A ticket's history, first line first. */
+export function ticketChanges(db: Db, ticketId: number): Promise<TicketChangeRow[]> {
+  return db.selectFrom('ticket_change').leftJoin('person', 'person.id', 'ticket_change.person_id')
+    .selectAll('ticket_change').select('person.name as person')
+    .where('ticket_change.ticket_id', '=', ticketId)
+    .orderBy('ticket_change.id').execute()
+}
