@@ -1,0 +1,3 @@
+import { program } from './program.js'
+
+await program().parseAsync()

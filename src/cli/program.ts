@@ -1,0 +1,11 @@
+import { Command } from 'commander'
+import { proofCommand } from './commands/proof.js'
+
+/** The command line, whole: every command with its own --help. */
+export function program(): Command {
+  return new Command('frondline')
+    .description('A plant-health helpline in one service: decision trees in YAML, a question engine, tickets for the specialist.')
+    .version('0.1.0')
+    .showHelpAfterError('(run with --help to see what is expected)')
+    .addCommand(proofCommand())
+}

@@ -1,0 +1,200 @@
+import { createHash } from 'node:crypto'
+import type { CheckDraft, HostDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
+import { sharesFromWords } from './frequency-words.js'
+import type {
+  CaseEnd, Check, CheckId, Guide, Host, HostId, HowCommon, NodeName, Problem, ProblemId, RedFlag, RedFlagId, Sign, Target, TreeNode, WorkedCase,
+} from './guide.js'
+import { logLikelihoods } from './likelihoods.js'
+import type { LinkedGuide } from './link.js'
+
+/** How common a problem is among a host's complaints, as relative weights. Our judgement; each step is about a factor of three. */
+export const commonnessWeights: Readonly<Record<HowCommon, number>> = { 'very common': 9, common: 3, occasional: 1, rare: 0.3 }
+
+/**
+ * Builds the compiled guide from a linked guide in which the error rules found no fault.
+ * Lists are in order of name, so that the same knowledge gives the same guide, however it is spread over files.
+ * @throws when a name does not resolve: the rules should have refused it
+ */
+export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
+  const checkDrafts = byName(linked.checks)
+  const problemDrafts = byName(linked.problems)
+  const hostDrafts = byName(linked.hosts)
+  const redFlagDrafts = byName(linked.redFlags)
+  const numbers = {
+    check: numbersOf(checkDrafts), problem: numbersOf(problemDrafts), host: numbersOf(hostDrafts), redFlag: numbersOf(redFlagDrafts),
+  }
+  const redFlags = redFlagDrafts.map(buildRedFlag)
+  const checks = checkDrafts.map((draft, number) => buildCheck(draft, number, numbers.redFlag))
+  const problems = problemDrafts.map((draft, number) => buildProblem(draft, number, numbers, checks))
+  const hosts = hostDrafts.map((draft, number) => buildHost(draft, number, { numbers, checks, problems, problemDrafts, hostDrafts }))
+  const casebook = [...linked.cases].sort(compareIds).map((draft) => buildCase(draft, numbers))
+  const content = {
+    region: { ...region, kind: undefined, at: undefined, districts: [...region.districts], numbers: [...region.numbers] },
+    checks, problems: problems.map(({ reviewedOn, sources, ...meaning }) => ({ ...meaning, reviewedOn, sources })),
+    commonness: problemDrafts.map(({ hosts: some }) => some.map(({ host, how }) => [host.value, how]).sort()),
+    hosts: hosts.map(({ logLikelihood: _derived, commonness: _also, ...meaning }) => meaning),
+    redFlags, casebook,
+  }
+  return deepFreeze({
+    hash: createHash('sha256').update(canonicalJson(content)).digest('hex'),
+    region: {
+      id: region.id, name: region.name, helpline: region.helpline, demonstration: region.demonstration, units: region.units,
+      language: region.language, districts: region.districts, numbers: region.numbers, targets: region.targets,
+    },
+    checks, problems, hosts, redFlags, casebook,
+    checkNumbers: numbers.check, problemNumbers: numbers.problem, hostNumbers: numbers.host, redFlagNumbers: numbers.redFlag,
+  })
+}
+
+interface Numbers {
+  readonly check: ReadonlyMap<string, number>
+  readonly problem: ReadonlyMap<string, number>
+  readonly host: ReadonlyMap<string, number>
+  readonly redFlag: ReadonlyMap<string, number>
+}
+
+function buildCheck(draft: CheckDraft, number: number, redFlags: ReadonlyMap<string, number>): Check {
+  return {
+    id: draft.id.value as CheckId, number, ask: draft.ask.value, how: draft.how.value, why: draft.why.value, effort: draft.effort,
+    answers: draft.answers.map(({ label, saidAs, redFlag }) => ({
+      label: label.value, saidAs: saidAs.map(({ value }) => value), redFlag: redFlag === null ? null : resolve(redFlags, redFlag.value),
+    })),
+  }
+}
+
+function buildProblem(draft: ProblemDraft, number: number, numbers: Numbers, checks: readonly Check[]): Problem {
+  const signs = draft.shows.map((sign): Sign => {
+    const check = resolve(numbers.check, sign.check.value)
+    const words = (checks[check]?.answers ?? []).map(({ label }) => sign.answers.find((entry) => entry.label.value === label)?.word ?? null)
+    return { check, words, shares: sharesFromWords(words) }
+  })
+  return {
+    id: draft.id.value as ProblemId, number, name: draft.name.value, what: draft.what.value, agent: draft.agent, kind: draft.nature,
+    cost: draft.cost, months: [...draft.months].sort((a, b) => a - b), signs: signs.sort((a, b) => a.check - b.check),
+    lookAlikes: draft.lookAlikes.map(({ value }) => resolve(numbers.problem, value)),
+    advice: {
+      bottomLine: draft.advice.bottomLine.value, doNow: values(draft.advice.doNow), notWorthDoing: values(draft.advice.notWorthDoing),
+      nextYear: values(draft.advice.nextYear), spray: draft.advice.spray.value,
+    },
+    cautions: values(draft.cautions),
+    watch: draft.watch === null ? null : { escalate: draft.watch.escalate?.value ?? '' },
+    sources: draft.sources, reviewedOn: draft.reviewedOn.value,
+  }
+}
+
+function buildHost(draft: HostDraft, number: number, parts: {
+  numbers: Numbers; checks: readonly Check[]; problems: readonly Problem[]
+  problemDrafts: readonly ProblemDraft[]; hostDrafts: readonly HostDraft[]
+}): Host {
+  const { numbers, checks, problems } = parts
+  const nodeDrafts = [...draft.nodes].sort((a, b) => (a.name.value < b.name.value ? -1 : 1))
+  const nodeNumbers = new Map(nodeDrafts.map(({ name }, index) => [name.value, index]))
+  const target = (written: TargetDraft): Target => {
+    switch (written.kind) {
+      case 'node': return { kind: 'node', node: resolve(nodeNumbers, written.node) }
+      case 'problem': return { kind: 'problem', problem: resolve(numbers.problem, written.problem.value) }
+      case 'hand over': return { kind: 'hand over', because: written.because }
+      case 'host': {
+        const host = resolve(numbers.host, written.host.value)
+        const other = parts.hostDrafts[host]
+        const name = written.node?.value ?? other?.start.value ?? ''
+        const names = (other?.nodes ?? []).map((node) => node.name.value).sort()
+        return { kind: 'host', host, node: names.indexOf(name) }
+      }
+      case 'nowhere': throw new Error(`A target of ${draft.id.value} leads nowhere, though the rules passed it.`)
+    }
+  }
+  const nodes = nodeDrafts.map((node, index): TreeNode => {
+    const check = resolve(numbers.check, node.check.value)
+    return {
+      name: node.name.value as NodeName, number: index, entry: values(node.entry), check,
+      answers: (checks[check]?.answers ?? []).map(({ label }) => {
+        const own = node.answers.find((entry) => entry.label.value === label)?.target ?? node.otherAnswers
+        if (own === null) throw new Error(`The node ${node.name.value} of ${draft.id.value} leaves "${label}" open, though the rules passed it.`)
+        return target(own)
+      }),
+      notSure: node.notSure === null ? null : target(node.notSure),
+    }
+  })
+  const own = parts.problemDrafts.flatMap((problem, index) => {
+    const entry = problem.hosts.find(({ host }) => host.value === draft.id.value)
+    return entry === undefined ? [] : [{ index, weight: commonnessWeights[entry.how] }]
+  })
+  const total = own.reduce((sum, { weight }) => sum + weight, 0)
+  const commonness = Float64Array.from(own, ({ weight }) => weight / total)
+  const checkSet = new Set(nodes.map(({ check }) => check))
+  for (const { index } of own) for (const sign of problems[index]?.signs ?? []) checkSet.add(sign.check)
+  const hostChecks = [...checkSet].sort((a, b) => a - b)
+  return {
+    id: draft.id.value as HostId, number, name: draft.name, called: values(draft.called), start: resolve(nodeNumbers, draft.start.value),
+    nodes, problems: Int32Array.from(own, ({ index }) => index), commonness, checks: Int32Array.from(hostChecks),
+    logLikelihood: hostChecks.map((check) => logLikelihoods(
+      own.map(({ index }) => problems[index]?.signs.find((sign) => sign.check === check)?.shares ?? null),
+      commonness, checks[check]?.answers.length ?? 0,
+    )),
+  }
+}
+
+function buildRedFlag(draft: RedFlagDraft, number: number): RedFlag {
+  return {
+    id: draft.id.value as RedFlagId, number, title: draft.title.value, level: draft.level, hear: draft.hear,
+    card: { doNow: values(draft.doNow), doNot: values(draft.doNot), call: values(draft.call) }, then: draft.then,
+  }
+}
+
+function buildCase(draft: WorkedCaseDraft, numbers: Numbers): WorkedCase {
+  const ends: CaseEnd = draft.ends.kind === 'problem' ? { kind: 'problem', problem: resolve(numbers.problem, draft.ends.problem.value) }
+    : draft.ends.kind === 'red flag' ? { kind: 'red flag', redFlag: resolve(numbers.redFlag, draft.ends.redFlag.value) }
+      : { kind: 'hand over' }
+  return {
+    id: draft.id.value, words: draft.words, on: draft.on, district: draft.district?.value ?? null,
+    host: draft.host === null ? null : resolve(numbers.host, draft.host.value),
+    findings: new Map(draft.findings.map(({ check, answer }) => [resolve(numbers.check, check.value), answer.value])),
+    ends, alsoRight: draft.alsoRight.map(({ value }) => resolve(numbers.problem, value)),
+  }
+}
+
+function values(located: readonly { readonly value: string }[]): string[] {
+  return located.map(({ value }) => value)
+}
+
+function byName<Draft extends { readonly id: { readonly value: string } }>(drafts: ReadonlyMap<string, Draft>): Draft[] {
+  return [...drafts.values()].sort(compareIds)
+}
+
+function compareIds(a: { readonly id: { readonly value: string } }, b: { readonly id: { readonly value: string } }): number {
+  return a.id.value < b.id.value ? -1 : a.id.value > b.id.value ? 1 : 0
+}
+
+function numbersOf(drafts: readonly { readonly id: { readonly value: string } }[]): ReadonlyMap<string, number> {
+  return new Map(drafts.map(({ id }, index) => [id.value, index]))
+}
+
+function resolve(numbers: ReadonlyMap<string, number>, name: string): number {
+  const number = numbers.get(name)
+  if (number === undefined) throw new Error(`"${name}" does not resolve, though the rules passed it.`)
+  return number
+}
+
+/** JSON with keys in order and typed arrays and maps as lists, so that equal meaning gives equal text. */
+function canonicalJson(value: unknown): string {
+  return JSON.stringify(value, (_key, part: unknown) => {
+    if (ArrayBuffer.isView(part)) return Array.from(part as unknown as ArrayLike<number>)
+    if (part instanceof Map) return [...(part as Map<unknown, unknown>).entries()]
+    if (typeof part === 'object' && part !== null && !Array.isArray(part)) {
+      return Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
+    }
+    return part
+  })
+}
+
+/** Freezes plain objects and lists all the way down. Typed arrays and maps cannot be frozen; their types are read-only. */
+function deepFreeze<Value>(value: Value): Value {
+  if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value) || Object.isFrozen(value)) return value
+  if (value instanceof Map) {
+    for (const part of value.values()) deepFreeze(part)
+    return value
+  }
+  for (const part of Object.values(value)) deepFreeze(part)
+  return Object.freeze(value)
+}

@@ -1,0 +1,131 @@
+/** The guide's files after shaping: typed values, every name with the place where it was written, nothing linked yet. */
+import type { FrequencyWord } from './frequency-words.js'
+import type { Cost, Effort, HowCommon, ProblemKind, Source } from './guide.js'
+import type { Located, Place } from './source-file.js'
+
+export interface Acceptance { readonly warning: Located<string>; readonly because: string }
+
+export interface Draft {
+  readonly id: Located<string>
+  readonly accepts: readonly Acceptance[]
+}
+
+export interface AnswerDraft {
+  readonly label: Located<string>
+  readonly saidAs: readonly Located<string>[]
+  readonly redFlag: Located<string> | null
+}
+
+export interface CheckDraft extends Draft {
+  readonly kind: 'check'
+  readonly ask: Located<string>
+  readonly how: Located<string>
+  readonly why: Located<string>
+  readonly effort: Effort
+  readonly answers: readonly AnswerDraft[]
+}
+
+export interface SignDraft {
+  readonly check: Located<string>
+  readonly answers: readonly { readonly label: Located<string>; readonly word: FrequencyWord }[]
+}
+
+export interface ProblemDraft extends Draft {
+  readonly kind: 'problem'
+  readonly name: Located<string>
+  readonly what: Located<string>
+  readonly agent: string | null
+  readonly nature: ProblemKind
+  readonly hosts: readonly { readonly host: Located<string>; readonly how: HowCommon }[]
+  readonly months: readonly number[]
+  readonly cost: Cost
+  readonly shows: readonly SignDraft[]
+  readonly lookAlikes: readonly Located<string>[]
+  readonly advice: {
+    readonly bottomLine: Located<string>
+    readonly doNow: readonly Located<string>[]
+    readonly notWorthDoing: readonly Located<string>[]
+    readonly nextYear: readonly Located<string>[]
+    readonly spray: Located<string>
+  }
+  readonly cautions: readonly Located<string>[]
+  readonly watch: { readonly at: Place; readonly escalate: Located<string> | null } | null
+  readonly sources: readonly Source[]
+  readonly reviewedOn: Located<string>
+}
+
+export type TargetDraft = { readonly at: Place } & (
+  | { readonly kind: 'node'; readonly node: string }
+  | { readonly kind: 'problem'; readonly problem: Located<string> }
+  | { readonly kind: 'hand over'; readonly because: string }
+  | { readonly kind: 'host'; readonly host: Located<string>; readonly node: Located<string> | null }
+  | { readonly kind: 'nowhere' }
+)
+
+export interface NodeDraft {
+  readonly name: Located<string>
+  readonly entry: readonly Located<string>[]
+  readonly check: Located<string>
+  readonly answers: readonly { readonly label: Located<string>; readonly target: TargetDraft }[]
+  readonly otherAnswers: TargetDraft | null
+  readonly notSure: TargetDraft | null
+}
+
+export interface HostDraft extends Draft {
+  readonly kind: 'host'
+  readonly name: string
+  readonly called: readonly Located<string>[]
+  readonly start: Located<string>
+  readonly nodes: readonly NodeDraft[]
+}
+
+export interface RedFlagDraft extends Draft {
+  readonly kind: 'red flag'
+  readonly title: Located<string>
+  readonly level: 'emergency' | 'caution'
+  readonly hear: readonly {
+    readonly allOf: readonly (readonly string[])[]
+    readonly within: number
+    readonly unless: readonly (readonly string[])[]
+    readonly phrases: readonly string[]
+  }[]
+  readonly doNow: readonly Located<string>[]
+  readonly doNot: readonly Located<string>[]
+  readonly call: readonly Located<string>[]
+  readonly then: 'carry on' | 'stop'
+}
+
+export interface RegionDraft {
+  readonly kind: 'region'
+  readonly at: Place
+  readonly id: string
+  readonly name: string
+  readonly helpline: string
+  readonly demonstration: boolean
+  readonly units: 'metric' | 'us'
+  readonly language: string
+  readonly districts: ReadonlyMap<string, string>
+  readonly numbers: ReadonlyMap<string, { readonly name: string; readonly number: string }>
+  readonly targets: { readonly answerWithinHours: number; readonly urgentWithinHours: number; readonly eraseContactAfterDays: number }
+}
+
+export interface WorkedCaseDraft {
+  readonly id: Located<string>
+  readonly words: string
+  readonly on: string
+  readonly district: Located<string> | null
+  readonly host: Located<string> | null
+  readonly findings: readonly { readonly check: Located<string>; readonly answer: Located<string> }[]
+  readonly ends:
+    | { readonly kind: 'problem'; readonly problem: Located<string> }
+    | { readonly kind: 'hand over' }
+    | { readonly kind: 'red flag'; readonly redFlag: Located<string> }
+  readonly alsoRight: readonly Located<string>[]
+}
+
+export interface CasebookDraft {
+  readonly kind: 'casebook'
+  readonly cases: readonly WorkedCaseDraft[]
+}
+
+export type AnyDraft = CheckDraft | ProblemDraft | HostDraft | RedFlagDraft | RegionDraft | CasebookDraft

@@ -1,0 +1,51 @@
+import type { HostDraft } from '../drafts.js'
+import type { RuleContext } from '../rule-context.js'
+import type { Located } from '../source-file.js'
+
+/**
+ * Warning. A phrase stands at one node of a tree only, and does not name another host, which would then be taken for
+ * the plant. The same phrase in two trees is no fault: the plant decides between them.
+ */
+export function entriesNotShadowedRule(context: RuleContext): void {
+  const hosts = [...context.guide.hosts.values()]
+  const names = new Map<string, { host: HostDraft; name: Located<string> }[]>()
+  for (const host of hosts) {
+    for (const name of host.called) {
+      const key = ` ${plain(name.value)} `
+      names.set(key, [...(names.get(key) ?? []), { host, name }])
+    }
+  }
+  for (const host of hosts) {
+    const seen = new Map<string, Located<string>>()
+    for (const node of host.nodes) {
+      for (const phrase of node.entry) {
+        const key = plain(phrase.value)
+        const first = seen.get(key)
+        if (first !== undefined) {
+          context.warn({
+            code: 'SHADOWED_ENTRY', at: [phrase.at, first.at], of: host,
+            message: `The phrase "${phrase.value}" stands at two places in the tree of "${host.id.value}". Expected it once, where it says most.`,
+          })
+        } else seen.set(key, phrase)
+        const other = namedHost(` ${key} `, host, names)
+        if (other === null) continue
+        context.warn({
+          code: 'SHADOWED_ENTRY', at: [phrase.at, other.name.at], of: host,
+          message: `The phrase "${phrase.value}" names "${other.name.value}", so it would be taken for the host "${other.host.id.value}". Expected a phrase without another host's name.`,
+        })
+      }
+    }
+  }
+}
+
+function namedHost(padded: string, own: HostDraft, names: ReadonlyMap<string, { host: HostDraft; name: Located<string> }[]>) {
+  for (const [key, holders] of names) {
+    if (!padded.includes(key) || holders.some(({ host }) => host === own)) continue
+    return holders[0] ?? null
+  }
+  return null
+}
+
+function plain(phrase: string): string {
+  return phrase.toLowerCase().normalize('NFKD').replace(/\p{M}/gu, '').replace(/['’]/g, '').replace(/[^\p{L}\p{N}]+/gu, ' ').trim()
+}

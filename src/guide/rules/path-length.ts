@@ -1,0 +1,33 @@
+import type { NodeDraft } from '../drafts.js'
+import type { LinkedNode } from '../link.js'
+import type { RuleContext } from '../rule-context.js'
+
+/** Longest path, in checks, that a caller should be asked to follow. */
+export const LONGEST_PATH = 8
+
+/** Warning. No path of a tree asks more than 8 checks. */
+export function pathLengthRule(context: RuleContext): void {
+  for (const host of context.guide.hosts.values()) {
+    const longest = new Map<NodeDraft, number>()
+    const measuring = new Set<NodeDraft>()
+    const measure = (here: LinkedNode): number => {
+      const known = longest.get(here.node)
+      if (known !== undefined) return known
+      if (measuring.has(here.node)) return 0 // a cycle, reported by its own rule
+      measuring.add(here.node)
+      const below = context.nextNodes(here).filter((next) => next.host === host).map(measure)
+      const length = 1 + Math.max(0, ...below)
+      measuring.delete(here.node)
+      longest.set(here.node, length)
+      return length
+    }
+    const start = host.nodes.find((node) => node.name.value === host.start.value)
+    if (start === undefined || host.nodes.length > 2000) continue
+    const length = measure({ host, node: start })
+    if (length <= LONGEST_PATH) continue
+    context.warn({
+      code: 'PATH_LENGTH', at: [host.start.at], of: host,
+      message: `The longest path of "${host.id.value}" asks ${length} checks. Expected at most ${LONGEST_PATH}.`,
+    })
+  }
+}

@@ -1,0 +1,133 @@
+/** What each kind of file may hold, as zod shapes with the authors' own key names. */
+import { z } from 'zod'
+import { frequencyWords } from './frequency-words.js'
+import { problemKinds } from './guide.js'
+
+const id = z.string('a name').regex(/^[a-z0-9][a-z0-9-]*$/, 'a name of small letters, digits and hyphens')
+const text = z.string('text').trim().min(1, 'some text')
+const phrase = text.max(200, 'at most 200 characters')
+const isoDate = z.string('a date like 2026-03-02').regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'a date like 2026-03-02')
+const accepts = z.array(z.strictObject({ warning: text, because: text })).optional()
+const sources = z.union(
+  [z.literal('common practice'), z.array(z.strictObject({ title: text, by: text, year: z.int().min(1700).max(2100).optional() })).min(1)],
+  'a list of { title, by, year }, or the words: common practice',
+)
+const reviewed = z.strictObject({ on: isoDate, by: text.optional() })
+
+export const efforts = ['glance', 'hand lens', 'dig', 'wait a day', 'send a sample'] as const
+export const costs = ['ordinary', 'costly', 'regulated', 'dangerous'] as const
+export const commonnessWords = ['very common', 'common', 'occasional', 'rare'] as const
+
+export const checkShape = z.strictObject({
+  check: id,
+  ask: text,
+  how: text,
+  why: text,
+  effort: z.enum(efforts),
+  answers: z.record(phrase, z.strictObject({ 'said as': z.array(phrase).optional(), 'red flag': id.optional() }).nullable()),
+  accepts,
+})
+
+export const problemShape = z.strictObject({
+  problem: id,
+  name: text,
+  what: text,
+  agent: text.optional(),
+  kind: z.enum(problemKinds),
+  hosts: z.record(id, z.enum(commonnessWords)),
+  season: z.strictObject({ months: z.array(z.int().min(1).max(12)).min(1) }).optional(),
+  cost: z.enum(costs),
+  shows: z.record(id, z.record(phrase, z.enum(frequencyWords))),
+  'look-alikes': z.array(id).optional(),
+  advice: z.strictObject({
+    'bottom line': text,
+    'do now': z.array(text),
+    'not worth doing': z.array(text).optional(),
+    'next year': z.array(text).optional(),
+    spray: text,
+  }),
+  cautions: z.array(text).optional(),
+  watch: z.strictObject({ escalate: text.optional() }).optional(),
+  sources,
+  reviewed,
+  accepts,
+})
+
+const target = z.union(
+  [
+    id,
+    z.strictObject({ problem: id }),
+    z.strictObject({ 'hand over': text }),
+    z.strictObject({ host: id, node: id.optional() }),
+    z.null(),
+  ],
+  'a node\'s name, { problem: id }, { hand over: "why" } or { host: id, node: name }',
+)
+
+export const hostShape = z.strictObject({
+  host: id,
+  name: text,
+  called: z.array(phrase).min(1, 'at least one name'),
+  start: id,
+  nodes: z.record(id, z.strictObject({
+    entry: z.array(phrase).min(1, 'at least one phrase').optional(),
+    check: id,
+    answers: z.record(phrase, target),
+    'not sure': target.optional(),
+  })),
+  accepts,
+})
+
+export const redFlagShape = z.strictObject({
+  'red flag': id,
+  title: text,
+  level: z.enum(['emergency', 'caution']),
+  hear: z.array(z.union([
+    z.strictObject({
+      'all of': z.array(z.array(phrase).min(1)).min(1),
+      within: z.int().min(1).max(100).optional(),
+      unless: z.array(z.array(phrase).min(1)).optional(),
+    }),
+    z.strictObject({ phrases: z.array(phrase).min(1), unless: z.array(z.array(phrase).min(1)).optional() }),
+  ], '{ all of: [[...], ...] } or { phrases: [...] }')),
+  card: z.strictObject({ 'do now': z.array(text).min(1), 'do not': z.array(text).optional(), call: z.array(text) }),
+  then: z.enum(['carry on', 'stop']),
+  sources,
+  reviewed,
+  accepts,
+})
+
+export const regionShape = z.strictObject({
+  region: id,
+  name: text,
+  helpline: text,
+  demonstration: z.boolean().optional(),
+  climate: text.optional(),
+  units: z.enum(['metric', 'us']),
+  language: z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]+)*$/, 'a language tag like en'),
+  districts: z.record(id, text),
+  numbers: z.record(phrase, z.strictObject({ name: text, number: text })),
+  targets: z.strictObject({
+    'answer within hours': z.number().positive().max(8760),
+    'urgent within hours': z.number().positive().max(8760),
+    'erase contact after days': z.int().positive().max(3650),
+  }),
+})
+
+export const casebookShape = z.strictObject({
+  casebook: id,
+  cases: z.array(z.strictObject({
+    case: id,
+    words: text,
+    on: isoDate,
+    district: id.optional(),
+    host: id.optional(),
+    findings: z.record(id, phrase).optional(),
+    ends: z.union([
+      z.strictObject({ problem: id }),
+      z.strictObject({ 'hand over': z.literal(true) }),
+      z.strictObject({ 'red flag': id }),
+    ], '{ problem: id }, { hand over: true } or { red flag: id }'),
+    'also right': z.array(id).optional(),
+  })).min(1, 'at least one case'),
+})
