@@ -1,2 +1,6 @@
 export type { Evidence, Finding, FindingOrigin, Setting } from './evidence.js'
 export type { Differential, Likely, PathStep, Reading, Reason, Step } from './reading.js'
+export { bars } from './bars.js'
+export { entropyBits, expectedGainBits } from './information.js'
+export { posterior } from './posterior.js'
+export { readCase } from './read-case.js'
