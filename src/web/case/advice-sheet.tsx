@@ -1,0 +1,87 @@
+import type { ComponentChildren, Ref } from 'preact'
+import type { AdviceCard, CaseStep } from '../../../shared/index.js'
+import { dayInWords } from '../wording/day.js'
+import { useWording } from '../wording/language.js'
+import { PhoneLink } from './flag-cards.js'
+import { LikelyList, Reasons } from './likely-list.js'
+
+type Conclusion = Extract<CaseStep, { kind: 'conclude' }>
+
+interface AdviceSheetProps {
+  readonly conclusion: Conclusion
+  readonly headingRef: Ref<HTMLHeadingElement>
+  /** What may be done with it: print, ask a specialist. */
+  readonly children?: ComponentChildren
+}
+
+/** A conclusion, bottom line first: how sure, what to do, what not to bother with, why, and where it comes from. */
+export function AdviceSheet({ conclusion, headingRef, children }: AdviceSheetProps) {
+  const wording = useWording()
+  const words = wording.advice
+  const { card, why, others } = conclusion
+  return (
+    <div class="step advice">
+      <p class="kicker">{words.title}</p>
+      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{card.name}</h3>
+      <p class="bottom-line">{card.bottomLine}</p>
+      <p class="sureness">
+        <span>{words.sure}:</span> <b>{card.sureness}</b>, {words.share(card.probability)}
+        <svg class="bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
+          <rect class="bar-whole" width="100" height="6" /><rect class="bar-part" width={card.probability * 100} height="6" />
+        </svg>
+      </p>
+      {card.escalate !== null && (
+        <div class="report">
+          <h4>{words.report}</h4>
+          <p>{card.escalate}</p>
+          {card.escalateCall !== null && <p><PhoneLink name={card.escalateCall.name} number={card.escalateCall.number} verb={wording.flags.call} /></p>}
+        </div>
+      )}
+      <Part title={words.cautions} lines={card.cautions} kind="cautions" />
+      <Part title={words.doNow} lines={card.doNow} />
+      <Part title={words.notWorth} lines={card.notWorthDoing} />
+      <Part title={words.nextYear} lines={card.nextYear} />
+      <div class="part"><h4>{words.spray}</h4><p>{card.spray === 'none' ? words.noSpray : card.spray}</p></div>
+      <div class="part"><h4>{words.why}</h4>
+        <div>
+          <p>{card.what}{card.agent !== null && <> {words.cause}: <i>{card.agent}</i>.</>}</p>
+          <Reasons line={why} />
+          {why.against.length === 0 && why.for.length > 0 && <p class="hint">{words.nothingAgainst}</p>}
+        </div>
+      </div>
+      {card.lookAlikes.length > 0 && (
+        <div class="part"><h4>{words.lookAlikes}</h4><p>{card.lookAlikes.map(other => other.name).join(', ')}</p></div>
+      )}
+      {others.length > 0 && <LikelyList likely={others} title={words.others} reasons={false} />}
+      <Sources card={card} />
+      {children}
+    </div>
+  )
+}
+
+function Part({ title, lines, kind = '' }: { readonly title: string, readonly lines: readonly string[], readonly kind?: string }) {
+  if (lines.length === 0) return null
+  return (
+    <div class={`part ${kind}`}>
+      <h4>{title}</h4>
+      <ul>{lines.map(line => <li key={line}>{line}</li>)}</ul>
+    </div>
+  )
+}
+
+function Sources({ card }: { readonly card: AdviceCard }) {
+  const words = useWording().advice
+  return (
+    <div class="part sources">
+      <h4>{words.sources}</h4>
+      <div>
+        {card.sources.length === 0
+          ? <p>{words.commonPractice}</p>
+          : <ul>{card.sources.map(source => (
+            <li key={source.title}><cite>{source.title}</cite>{source.by !== '' && `. ${source.by}`}{source.year !== null && `, ${source.year}`}</li>
+          ))}</ul>}
+        <p class="hint">{words.reviewed(dayInWords(card.reviewedOn))}</p>
+      </div>
+    </div>
+  )
+}

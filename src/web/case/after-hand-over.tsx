@@ -1,0 +1,84 @@
+import type { Ref } from 'preact'
+import { useEffect, useRef, useState } from 'preact/hooks'
+import type { CaseView } from '../../../shared/index.js'
+import { dayInWords } from '../wording/day.js'
+import { useWording } from '../wording/language.js'
+
+type Ticket = NonNullable<CaseView['ticket']>
+
+interface AfterHandOverProps {
+  readonly ticket: Ticket
+  /** Address of the page that shows this sheet. */
+  readonly address: string
+  readonly answerWithinHours: number | null
+  /** True while a check is still open below. */
+  readonly mayGoOn: boolean
+  readonly headingRef: Ref<HTMLHeadingElement>
+  readonly onLook: () => void
+}
+
+/** What stands on the sheet once a specialist has it: when to expect an answer, the way back, then the answer. */
+export function AfterHandOver(props: AfterHandOverProps) {
+  const { ticket, address, answerWithinHours, mayGoOn, headingRef, onLook } = props
+  const words = useWording().after
+  const answered = ticket.reply !== null
+  useEffect(() => {
+    if (answered) return
+    const look = () => { if (document.visibilityState === 'visible') onLook() }
+    const timer = setInterval(look, LOOK_EVERY_MS)
+    document.addEventListener('visibilitychange', look)
+    return () => { clearInterval(timer); document.removeEventListener('visibilitychange', look) }
+  }, [answered, onLook])
+
+  if (ticket.reply !== null) {
+    const { reply } = ticket
+    return (
+      <div class="step reply">
+        <p class="kicker">{words.answered}</p>
+        <h3 class="step-title" tabIndex={-1} ref={headingRef}>{words.outcome[reply.outcome](reply.problemName)}</h3>
+        <div class="letter">{reply.text.split(/\n{2,}/).map((paragraph, n) => <p key={n}>{paragraph}</p>)}</div>
+        <p class="hint">{words.answeredOn(dayInWords(reply.at))}</p>
+        <PrivateLink address={address} />
+      </div>
+    )
+  }
+  return (
+    <div class="step waiting">
+      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{ticket.state === 'taken' ? words.taken : words.waiting}</h3>
+      {answerWithinHours !== null && <p>{words.within(answerWithinHours)}</p>}
+      <p>{ticket.contactGiven ? words.contact : words.noContact}</p>
+      <PrivateLink address={address} />
+      <p><button type="button" class="quiet" onClick={onLook}>{words.look}</button></p>
+      {mayGoOn && <p>{words.goOn}</p>}
+    </div>
+  )
+}
+
+function PrivateLink({ address }: { readonly address: string }) {
+  const words = useWording().after
+  const [said, setSaid] = useState('')
+  const field = useRef<HTMLInputElement>(null)
+  async function copy(): Promise<void> {
+    try {
+      await navigator.clipboard.writeText(address)
+      setSaid(words.copied)
+    } catch {
+      // A host page may not allow the clipboard: then the link is marked for copying by hand.
+      field.current?.focus()
+      field.current?.select()
+      setSaid(words.copyByHand)
+    }
+  }
+  return (
+    <div class="private-link">
+      <label for="private-link">{words.link}</label>
+      <div class="row">
+        <input id="private-link" ref={field} type="text" readOnly value={address} onFocus={event => event.currentTarget.select()} />
+        <button type="button" class="second" onClick={() => void copy()}>{words.copy}</button>
+      </div>
+      <p class="hint"><span role="status">{said}</span> {words.keepPrivate}</p>
+    </div>
+  )
+}
+
+const LOOK_EVERY_MS = 30_000

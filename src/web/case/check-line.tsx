@@ -1,0 +1,60 @@
+import type { ComponentChildren, Ref } from 'preact'
+import type { CheckCard } from '../../../shared/index.js'
+import { useWording } from '../wording/language.js'
+
+interface CheckLineProps {
+  readonly check: CheckCard
+  readonly number: number
+  readonly left: number | null
+  /** The answer given before, when an earlier line is open again. */
+  readonly before?: string | null
+  /** The answer on its way or kept for later. */
+  readonly sending?: string | null
+  readonly disabled: boolean
+  readonly headingRef: Ref<HTMLHeadingElement>
+  readonly onAnswer: (answer: string) => void
+  readonly onLeave?: (() => void) | undefined
+}
+
+/** Labels of the two answers that every check takes, as the wire spells them. */
+export const NOT_SURE = 'not sure'
+export const CANT_LOOK = "can't look now"
+
+/** One check open for an answer: how to look, why, the answers, and the two calm ways past it. */
+export function CheckLine(props: CheckLineProps) {
+  const { check, number, left, before = null, sending = null, disabled, headingRef, onAnswer, onLeave } = props
+  const words = useWording().check
+  const answer = (label: string, shown: ComponentChildren = label) => (
+    <button
+      type="button" key={label} disabled={disabled} onClick={() => onAnswer(label)}
+      class={label === before || label === sending ? 'answer marked' : 'answer'}
+    >
+      <span class="answer-words">{shown}</span>
+      {label === before && <span class="answer-note">{words.before}</span>}
+    </button>
+  )
+  return (
+    <div class="check">
+      <span class="number" aria-hidden="true">{number}</span>
+      <div class="check-body">
+        <p class="kicker">{words.line(number)}. {before === null && words.left(left)}</p>
+        <h3 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h3>
+        <dl class="looking">
+          <div><dt>{words.how}</dt><dd>{check.how}</dd></div>
+          <div><dt>{words.why}</dt><dd>{check.why}</dd></div>
+        </dl>
+        <div class="answers" role="group" aria-labelledby="check-ask">
+          {check.answers.map(label => answer(label))}
+        </div>
+        <div class="answers calm" role="group" aria-label={words.calm}>
+          {answer(NOT_SURE, words.notSure)}
+          {answer(CANT_LOOK, words.cantLook)}
+          <p class="hint">{words.calm}</p>
+        </div>
+        {onLeave !== undefined && (
+          <p><button type="button" class="quiet" onClick={onLeave}>{before === null ? words.later : words.keep}</button></p>
+        )}
+      </div>
+    </div>
+  )
+}

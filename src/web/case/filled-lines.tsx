@@ -1,0 +1,40 @@
+import type { ComponentChildren } from 'preact'
+import type { Line } from '../../../shared/index.js'
+import { useWording } from '../wording/language.js'
+
+interface FilledLinesProps {
+  readonly lines: readonly Line[]
+  /** Check whose line is open for a new answer; it is drawn by `openLine`. */
+  readonly changing?: string | null
+  readonly openLine?: (line: Line, number: number) => ComponentChildren
+  readonly onChange?: ((line: Line) => void) | undefined
+  readonly disabled?: boolean
+}
+
+/** The answered checks as numbered, filled-in lines of the sheet, each open to change. */
+export function FilledLines({ lines, changing = null, openLine, onChange, disabled = false }: FilledLinesProps) {
+  const words = useWording().lines
+  if (lines.length === 0) return null
+  return (
+    <ol class="lines" aria-label={words.title}>
+      {lines.map((line, place) => line.check.id === changing && openLine !== undefined
+        ? <li class="line open" key={line.check.id}>{openLine(line, place + 1)}</li>
+        : (
+          <li class={line.onPath ? 'line' : 'line off-path'} key={line.check.id}>
+            <span class="number">{place + 1}</span>
+            <span class="line-label">{line.check.ask}</span>
+            <span class="line-answer">
+              <span class="written">{line.answer}</span>
+              {line.from !== 'asked' && <span class="origin">{words.origin[line.from]}</span>}
+              {!line.onPath && <span class="origin">{words.offPath}</span>}
+            </span>
+            {onChange !== undefined && (
+              <button type="button" class="quiet" disabled={disabled} aria-label={words.changeLine(line.check.ask)} onClick={() => onChange(line)}>
+                {words.change}
+              </button>
+            )}
+          </li>
+        ))}
+    </ol>
+  )
+}

@@ -1,0 +1,52 @@
+import type { FlagCard } from '../../../shared/index.js'
+import { useWording } from '../wording/language.js'
+
+interface FlagCardsProps {
+  readonly cards: readonly FlagCard[]
+  /** Ids of cards that appeared just now: these speak up once; the others only stand there. */
+  readonly newCards: readonly string[]
+}
+
+/** The red-flag cards of a case, what to do first. They stay on top for the rest of the case. */
+export function FlagCards({ cards, newCards }: FlagCardsProps) {
+  const worstFirst = [...cards].sort((one, other) => Number(other.level === 'emergency') - Number(one.level === 'emergency'))
+  return <>{worstFirst.map(card => <Card key={card.id} card={card} speaksUp={newCards.includes(card.id)} />)}</>
+}
+
+function Card({ card, speaksUp }: { readonly card: FlagCard, readonly speaksUp: boolean }) {
+  const words = useWording().flags
+  const heading = `flag-${card.id}`
+  return (
+    <section class={`flag ${card.level}`} aria-labelledby={heading} {...(speaksUp ? { role: 'alert' } : {})}>
+      <h3 class="flag-title" id={heading}>
+        <span class="flag-level">{card.level === 'emergency' ? words.emergency : words.caution}</span>
+        <span class="flag-name">{card.title}</span>
+      </h3>
+      {card.doNow.length > 0 && (
+        <ol class="flag-do" aria-label={words.doNow}>{card.doNow.map(line => <li key={line}>{line}</li>)}</ol>
+      )}
+      {card.calls.length > 0 && (
+        <ul class="flag-calls">
+          {card.calls.map(call => (
+            <li key={call.number}><PhoneLink name={call.name} number={call.number} verb={words.call} /></li>
+          ))}
+        </ul>
+      )}
+      {card.doNot.length > 0 && (
+        <div class="flag-not">
+          <h4>{words.doNot}</h4>
+          <ul>{card.doNot.map(line => <li key={line}>{line}</li>)}</ul>
+        </div>
+      )}
+    </section>
+  )
+}
+
+/** A number to call, as a link a phone can dial. */
+export function PhoneLink({ name, number, verb }: { readonly name: string, readonly number: string, readonly verb: string }) {
+  return (
+    <a class="phone" href={`tel:${number.replace(/[^0-9+]/g, '')}`}>
+      <span>{verb} {name}</span> <b>{number}</b>
+    </a>
+  )
+}

@@ -1,0 +1,57 @@
+import type { LikelyLine, ReasonLine } from '../../../shared/index.js'
+import { useWording } from '../wording/language.js'
+
+/** Problems in order of how likely they are: a plain bar with its number, and the reasons for and against. */
+export function LikelyList({ likely, title, reasons }: { readonly likely: readonly LikelyLine[], readonly title: string, readonly reasons: boolean }) {
+  const wording = useWording()
+  if (likely.length === 0) return null
+  return (
+    <section class="likely">
+      <h4>{title}</h4>
+      <ul>
+        {likely.map(line => (
+          <li key={line.problem ?? ''}>
+            <div class="likely-row">
+              <span class="likely-name">{line.problem === null ? wording.likely.somethingElse : line.name}</span>
+              <span class="likely-share">{wording.advice.share(line.probability)}</span>
+              <svg class="bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
+                <rect class="bar-whole" width="100" height="6" /><rect class="bar-part" width={line.probability * 100} height="6" />
+              </svg>
+            </div>
+            {line.problem !== null && line.what !== '' && <p class="hint">{line.what}</p>}
+            {reasons && <Reasons line={line} />}
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+/** The findings for and against one problem. */
+export function Reasons({ line }: { readonly line: LikelyLine }) {
+  const words = useWording().advice
+  if (line.for.length === 0 && line.against.length === 0) return null
+  return (
+    <div class="reasons">
+      {line.for.length > 0 && <ReasonGroup title={words.for} mark="+" rows={line.for} />}
+      {line.against.length > 0 && <ReasonGroup title={words.against} mark="−" rows={line.against} />}
+    </div>
+  )
+}
+
+function ReasonGroup({ title, mark, rows }: { readonly title: string, readonly mark: string, readonly rows: readonly ReasonLine[] }) {
+  const words = useWording().advice
+  return (
+    <div>
+      <h5>{title}</h5>
+      <ul class="reason-list">
+        {rows.map(reason => (
+          <li key={reason.check}>
+            <span class="reason-mark" aria-hidden="true">{mark}</span>
+            <span>{reason.ask} <span class="written">{reason.answer}</span>{reason.seen !== null && <span class="origin">{words.seen(reason.seen)}</span>}</span>
+          </li>
+        ))}
+      </ul>
+    </div>
+  )
+}

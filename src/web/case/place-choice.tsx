@@ -1,0 +1,55 @@
+import type { Ref } from 'preact'
+import { useState } from 'preact/hooks'
+import type { CaseView } from '../../../shared/index.js'
+import type { Service } from '../wire/service.js'
+import { useWording } from '../wording/language.js'
+import { offeredPlaces } from './offered-places.js'
+import { PlantPicker } from './plant-picker.js'
+
+interface PlaceChoiceProps {
+  readonly view: CaseView
+  readonly service: Service
+  readonly disabled: boolean
+  readonly headingRef: Ref<HTMLHeadingElement>
+  readonly onSettle: (host: string, node: string | null) => void
+}
+
+/** What was heard, shown for a yes: the best three, or anything else by typing. */
+export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: PlaceChoiceProps) {
+  const words = useWording().place
+  const offers = offeredPlaces(view.place)
+  const [picking, setPicking] = useState(false)
+  const showPicker = picking || offers.length === 0
+  return (
+    <div class="step">
+      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{offers.length === 0 ? words.titleNothing : words.title}</h3>
+      {!showPicker && (
+        <>
+          <p>{words.lead}</p>
+          <ul class="offers">
+            {offers.map((offer, place) => (
+              <li key={`${offer.host}/${offer.node ?? ''}`}>
+                <button type="button" class={place === 0 ? 'offer first' : 'offer'} disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
+                  {place === 0 && offers.length > 1 && <span class="kicker">{words.guess}</span>}
+                  <span class="offer-plant">{offer.hostName}</span>
+                  <span class="offer-trouble">{offer.phrase ?? words.anything}</span>
+                  {offer.heard.length > 0 && (
+                    <span class="offer-heard">{words.heard} {offer.heard.map((said, n) => <q key={n}>{said}</q>)}</span>
+                  )}
+                </button>
+              </li>
+            ))}
+          </ul>
+          <p><button type="button" class="quiet" onClick={() => setPicking(true)}>{words.somethingElse}</button></p>
+        </>
+      )}
+      {showPicker && (
+        <PlantPicker
+          service={service} disabled={disabled} startAt={offers.length === 0 ? view.place.hosts[0]?.host ?? null : null}
+          onPick={onSettle}
+          leaveWords={words.back} onLeave={offers.length === 0 ? undefined : () => setPicking(false)}
+        />
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,33 @@
+import type { CaseView } from '../../../shared/index.js'
+import { dayInWords } from '../wording/day.js'
+import { useWording } from '../wording/language.js'
+
+interface SpecimenLabelProps {
+  readonly view: CaseView
+  readonly districtName: string | null
+  /** Given when the plant may be changed now. */
+  readonly onChange?: (() => void) | undefined
+  /** The key that does the same, shown beside the words. */
+  readonly changeKey?: string
+}
+
+/** The label of the sheet, as on a pressed plant: what it is, what ails it, where and when. */
+export function SpecimenLabel({ view, districtName, onChange, changeKey }: SpecimenLabelProps) {
+  const words = useWording().label
+  const settled = view.place.host !== null
+  return (
+    <section class="label" aria-label={words.title}>
+      <dl>
+        <div><dt>{words.plant}</dt><dd class="written plant">{view.place.host?.name ?? words.notYet}</dd></div>
+        {settled && <div><dt>{words.trouble}</dt><dd class="written">{view.place.complaint ?? words.fromTheTop}</dd></div>}
+        {districtName !== null && <div><dt>{words.place}</dt><dd class="written">{districtName}</dd></div>}
+        <div><dt>{words.date}</dt><dd class="written">{dayInWords(view.askedOn)}</dd></div>
+      </dl>
+      {settled && onChange !== undefined && (
+        <button type="button" class="quiet" onClick={onChange} aria-label={words.changePlant}>
+          {words.change}{changeKey !== undefined && <kbd>{changeKey}</kbd>}
+        </button>
+      )}
+    </section>
+  )
+}

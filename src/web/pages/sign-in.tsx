@@ -1,0 +1,64 @@
+import { render } from 'preact'
+import { useState } from 'preact/hooks'
+import type { Person } from '../../../shared/index.js'
+import { createService } from '../wire/service.js'
+import './page.css'
+
+const service = createService({ base: '', credentials: 'same-origin' })
+
+function SignInPage() {
+  const [name, setName] = useState('')
+  const [password, setPassword] = useState('')
+  const [sending, setSending] = useState(false)
+  const [fault, setFault] = useState<string | null>(null)
+
+  async function submit(event: Event): Promise<void> {
+    event.preventDefault()
+    if (sending) return
+    if (name.trim() === '' || password === '') {
+      setFault('Please fill in both your name and your password.')
+      return
+    }
+    setSending(true)
+    const reply = await service.signIn({ name: name.trim(), password })
+    if (reply.ok) {
+      location.assign(nextPage(reply.value))
+      return
+    }
+    setSending(false)
+    setPassword('')
+    setFault(reply.trouble.kind === 'refused' ? reply.trouble.detail : 'We cannot reach the service just now. Please try again.')
+  }
+
+  return (
+    <main class="page narrow">
+      <form class="sheet" noValidate onSubmit={event => void submit(event)}>
+        <div class="step">
+          <h1 class="step-title">Sign in</h1>
+          <p>For volunteers and specialists of the helpline. Askers need no account.</p>
+          <div class="field short">
+            <label for="name">Name</label>
+            <input id="name" type="text" autocomplete="username" autocapitalize="none" maxLength={80} value={name} onInput={event => setName(event.currentTarget.value)} />
+          </div>
+          <div class="field short">
+            <label for="password">Password</label>
+            <input id="password" type="password" autocomplete="current-password" maxLength={200} value={password} onInput={event => setPassword(event.currentTarget.value)} />
+          </div>
+          {fault !== null && <p class="fault" role="alert">{fault}</p>}
+          <p class="row"><button type="submit" class="main" disabled={sending}>{sending ? 'Signing in …' : 'Sign in'}</button></p>
+          <p class="hint">In the demonstration, the names and passwords are printed where the service was started.</p>
+        </div>
+      </form>
+    </main>
+  )
+}
+
+/** Only our own staff pages may follow: an address in a link must not send people elsewhere. */
+function nextPage(person: Person): string {
+  const wanted = new URLSearchParams(location.search).get('next')
+  if (wanted === '/sheet' || wanted === '/bench') return wanted
+  return person.role === 'volunteer' ? '/sheet' : '/bench'
+}
+
+const page = document.querySelector('#page')
+if (page !== null) render(<SignInPage />, page)

@@ -1,0 +1,169 @@
+import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
+import type { CaseView, CheckCard, RegionView } from '../../../shared/index.js'
+import { AfterHandOver } from '../case/after-hand-over.js'
+import type { CaseSession, SessionState } from '../case/case-session.js'
+import { FilledLines } from '../case/filled-lines.js'
+import { FlagCards } from '../case/flag-cards.js'
+import { PlantPicker } from '../case/plant-picker.js'
+import { QuestionBox } from '../case/question-box.js'
+import { SpecimenLabel } from '../case/specimen-label.js'
+import { TroubleNote } from '../case/trouble-note.js'
+import { useSession } from '../case/use-session.js'
+import { useWording } from '../wording/language.js'
+import type { Service } from '../wire/service.js'
+import { CheckLine } from '../case/check-line.js'
+import { MoreWords } from './more-words.js'
+import { PanelStep } from './panel-step.js'
+
+export interface PanelSheetProps {
+  readonly session: CaseSession
+  readonly service: Service
+  readonly region: RegionView | null
+  readonly district: string | null
+  /** True when the sheet is the whole page, so that printing the page prints the sheet. */
+  readonly wholePage: boolean
+}
+
+/** What the asker opened besides the step the service is at. */
+export type Aside =
+  | { readonly kind: 'line'; readonly check: CheckCard; readonly before: string | null }
+  | { readonly kind: 'plant' }
+  | { readonly kind: 'specialist' }
+
+/** The asker's whole sheet, from the empty question to the specialist's answer. */
+export function PanelSheet({ session, service, region, district, wholePage }: PanelSheetProps) {
+  const words = useWording()
+  const state = useSession(session)
+  const { view } = state
+  const [aside, setAside] = useState<Aside | null>(null)
+  const heading = useRef<HTMLHeadingElement>(null)
+
+  // The asker's own turn closes whatever was open beside the step, and only then does focus move.
+  const turn = state.ownTurns
+  useLayoutEffect(() => setAside(null), [turn, view?.link])
+  useFocusAfter(`${turn}/${asideKey(aside)}`, heading)
+
+  const look = useCallback(() => session.lookForNews(), [session])
+  const busy = state.sending
+  const districtName = region?.districts.find(row => row.district === view?.district)?.name ?? view?.district ?? null
+
+  return (
+    <section class="sheet" aria-labelledby="sheet-title" part="sheet">
+      <header class="sheet-head">
+        <h2 id="sheet-title" part="title">{words.sheetTitle}</h2>
+        {region !== null && <p class="sheet-by">{region.helpline}</p>}
+        {region?.demonstration === true && <p class="sheet-demo">{words.demonstration}</p>}
+      </header>
+      {view === null
+        ? state.errand?.kind === 'load' && state.trouble === null
+          ? <p class="step">{words.opening}</p>
+          : <QuestionBox region={region} district={district} sending={busy} onOpen={session.open} />
+        : filledSheet(view)}
+      <TroubleNote state={state} session={session} />
+      <Announcer state={state} />
+    </section>
+  )
+
+  function filledSheet(view: CaseView) {
+    const mayChange = view.ticket?.reply == null && !(view.step.kind === 'red-flag' && view.cards.some(card => card.then === 'stop'))
+    const openLine = aside?.kind === 'line' ? aside : null
+    const lineChange = (check: CheckCard, before: string | null) => setAside({ kind: 'line', check, before })
+    const checkLine = (check: CheckCard, number: number, before: string | null) => (
+      <CheckLine
+        check={check} number={number} left={null} before={before} disabled={busy} headingRef={heading} sending={answerOnItsWay(state, check.id)}
+        onAnswer={answer => session.change({ path: 'answers', body: { check: check.id, answer } })} onLeave={() => setAside(null)}
+      />
+    )
+    return (
+      <>
+        <FlagCards cards={view.cards} newCards={state.newCards} />
+        {view.ticket !== null && (
+          <AfterHandOver
+            ticket={view.ticket} address={`${service.base}/case#${view.link}`} answerWithinHours={region?.answerWithinHours ?? null}
+            mayGoOn={view.step.kind === 'ask'} headingRef={heading} onLook={look}
+          />
+        )}
+        <div class="sheet-top">
+          <section class="words" aria-label={words.words.title}>
+            <h3>{words.words.title}</h3>
+            {view.words.map((said, place) => <blockquote key={place}>{said}</blockquote>)}
+          </section>
+          <SpecimenLabel view={view} districtName={districtName} onChange={mayChange ? () => setAside({ kind: 'plant' }) : undefined} />
+        </div>
+        <FilledLines
+          lines={view.lines} changing={openLine?.check.id ?? null} disabled={busy}
+          openLine={(line, number) => checkLine(line.check, number, line.answer)}
+          onChange={mayChange ? line => lineChange(line.check, line.answer) : undefined}
+        />
+        {openLine !== null && !view.lines.some(line => line.check.id === openLine.check.id)
+          && checkLine(openLine.check, view.lines.length + 1, null)}
+        {aside?.kind === 'plant' && (
+          <div class="step">
+            <h3 class="step-title" tabIndex={-1} ref={heading}>{words.picker.title}</h3>
+            <PlantPicker
+              service={service} disabled={busy} startAt={null} leaveWords={words.picker.cancel} onLeave={() => setAside(null)}
+              onPick={(host, node) => session.change({ path: 'place', body: { host, node } })}
+            />
+          </div>
+        )}
+        {(aside === null || aside.kind === 'specialist') && (
+          <PanelStep
+            view={view} session={session} state={state} service={service} headingRef={heading} wholePage={wholePage}
+            asksSpecialist={aside?.kind === 'specialist'} onSpecialist={() => setAside({ kind: 'specialist' })}
+            onLeave={() => setAside(null)} onLookAt={check => lineChange(check, null)}
+          />
+        )}
+        <footer class="sheet-foot">
+          {mayChange && view.step.kind !== 'red-flag' && <MoreWords disabled={busy} onAdd={said => session.change({ path: 'words', body: { words: said } })} />}
+          <p class="row">
+            {view.ticket === null && aside?.kind !== 'specialist' && view.step.kind !== 'hand-over' && view.step.kind !== 'conclude' && (
+              <button type="button" class="quiet" onClick={() => setAside({ kind: 'specialist' })}>{words.handOver.ask}</button>
+            )}
+            <button type="button" class="quiet" onClick={session.reset}>{words.more.restart}</button>
+          </p>
+        </footer>
+      </>
+    )
+  }
+}
+
+/** The answer to this check that was sent or is kept for later. */
+export function answerOnItsWay(state: SessionState, check: string): string | null {
+  const { errand } = state
+  return errand?.kind === 'change' && errand.change.path === 'answers' && errand.change.body.check === check ? errand.change.body.answer : null
+}
+
+function asideKey(aside: Aside | null): string {
+  return aside === null ? '' : aside.kind === 'line' ? `line ${aside.check.id}` : aside.kind
+}
+
+/** Moves focus to the heading whenever `key` changes, but not when the sheet first appears. */
+function useFocusAfter(key: string, heading: { readonly current: HTMLHeadingElement | null }): void {
+  const last = useRef(key)
+  useEffect(() => {
+    if (last.current === key) return
+    last.current = key
+    heading.current?.focus()
+  }, [key])
+}
+
+/** Says in one short sentence that the sheet moved on, for those who do not see it. */
+function Announcer({ state }: { readonly state: SessionState }) {
+  const words = useWording().announce
+  const [said, setSaid] = useState('')
+  const { view } = state
+  const what = view === null ? '' : view.ticket?.reply != null ? words.reply
+    : view.step.kind === 'ask' ? words.check(view.lines.length + 1)
+      : view.step.kind === 'place' ? words.place
+        : view.step.kind === 'conclude' ? words.conclude
+          : view.step.kind === 'hand-over' ? words.handOver : ''
+  const first = useRef(true)
+  useEffect(() => {
+    // What is there when the sheet opens is no news.
+    if (first.current && view === null) return
+    if (!first.current) setSaid(what)
+    first.current = false
+  }, [what, view === null, view?.revision])
+  return <p class="hush" aria-live="polite">{said}</p>
+}
+

@@ -1,0 +1,120 @@
+import type { Ref } from 'preact'
+import type { CaseView, CheckCard } from '../../../shared/index.js'
+import { AdviceSheet } from '../case/advice-sheet.js'
+import type { CaseSession, SessionState } from '../case/case-session.js'
+import { CheckLine } from '../case/check-line.js'
+import { HandOverForm } from '../case/hand-over-form.js'
+import { LikelyList } from '../case/likely-list.js'
+import { PlaceChoice } from '../case/place-choice.js'
+import { useWording } from '../wording/language.js'
+import type { Service } from '../wire/service.js'
+import { answerOnItsWay } from './panel-sheet.js'
+
+interface PanelStepProps {
+  readonly view: CaseView
+  readonly session: CaseSession
+  readonly state: SessionState
+  readonly service: Service
+  readonly headingRef: Ref<HTMLHeadingElement>
+  readonly wholePage: boolean
+  /** The asker wants a specialist although the step is another. */
+  readonly asksSpecialist: boolean
+  readonly onSpecialist: () => void
+  readonly onLeave: () => void
+  readonly onLookAt: (check: CheckCard) => void
+}
+
+/** The one thing the sheet is at: confirm the plant, look at something, read the advice, or hand over. */
+export function PanelStep(props: PanelStepProps) {
+  const { view, session, state, service, headingRef, wholePage, asksSpecialist, onSpecialist, onLeave, onLookAt } = props
+  const words = useWording()
+  const busy = state.sending
+  const handedOver = view.ticket !== null
+  const answered = view.ticket?.reply != null
+  // Once the sheet is handed over, its heading is the waiting one above.
+  const ownHeading = handedOver ? null : headingRef
+
+  if (asksSpecialist && !handedOver) return handOver(null, onLeave)
+  const { step } = view
+  switch (step.kind) {
+    case 'red-flag':
+      return view.cards.some(card => card.then === 'stop')
+        ? <p class="step" >{words.flags.stopped}</p>
+        : (
+          <p class="step">
+            <button type="button" class="main" disabled={busy} onClick={() => session.change({ path: 'carry-on', body: {} })}>{words.flags.done}</button>
+          </p>
+        )
+    case 'place':
+      return answered ? null : (
+        <PlaceChoice
+          key={view.words.length} view={view} service={service} disabled={busy} headingRef={ownHeading}
+          onSettle={(host, node) => session.change({ path: 'place', body: { host, node } })}
+        />
+      )
+    case 'ask':
+      return answered ? null : (
+        <>
+          <CheckLine
+            key={step.check.id} check={step.check} number={view.lines.length + 1} left={step.left} disabled={busy} headingRef={ownHeading}
+            sending={answerOnItsWay(state, step.check.id)}
+            onAnswer={answer => session.change({ path: 'answers', body: { check: step.check.id, answer } })}
+          />
+          {step.left !== null && <EmptyLines count={step.left - 1} from={view.lines.length + 2} />}
+        </>
+      )
+    case 'conclude':
+      return (
+        <AdviceSheet conclusion={step} headingRef={ownHeading}>
+          <p class="row actions">
+            {wholePage
+              ? <button type="button" class="second" onClick={() => window.print()}>{words.advice.print}</button>
+              : <a class="second" href={`${service.base}/case#${view.link}`} target="_blank" rel="noopener">{words.advice.openToPrint}</a>}
+            {!handedOver && <button type="button" class="second" onClick={onSpecialist}>{words.advice.noFit}</button>}
+          </p>
+        </AdviceSheet>
+      )
+    case 'hand-over':
+      return handedOver
+        ? answered ? null : <LikelyList likely={step.likely} title={words.likely.title} reasons={false} />
+        : handOver(step)
+  }
+
+  function handOver(step: Extract<CaseView['step'], { kind: 'hand-over' }> | null, leave?: () => void) {
+    return (
+      <HandOverForm
+        disabled={busy} sending={busy} headingRef={ownHeading} onLeave={leave}
+        onHandOver={body => session.change({ path: 'hand-over', body })}
+      >
+        {step !== null && (
+          <>
+            <p class="because">{step.because}</p>
+            <LikelyList likely={step.likely} title={words.likely.title} reasons={false} />
+            {step.unsettled.length > 0 && (
+              <section class="unsettled">
+                <h4>{words.handOver.unsettled}</h4>
+                <ul>{step.unsettled.map(check => (
+                  <li key={check.id}>
+                    {check.ask} <button type="button" class="quiet" aria-label={`${words.handOver.lookNow}: ${check.ask}`} onClick={() => onLookAt(check)}>{words.handOver.lookNow}</button>
+                  </li>
+                ))}</ul>
+              </section>
+            )}
+          </>
+        )}
+      </HandOverForm>
+    )
+  }
+}
+
+/** The ruled lines still to be filled in: a sheet shows how much of it is left. */
+function EmptyLines({ count, from }: { readonly count: number, readonly from: number }) {
+  if (count <= 0) return null
+  return (
+    <ol class="lines empty" aria-hidden="true">
+      {Array.from({ length: Math.min(count, MOST_EMPTY_LINES) }, (_, place) => <li class="line" key={place}><span class="number">{from + place}</span></li>)}
+    </ol>
+  )
+}
+
+const MOST_EMPTY_LINES = 5

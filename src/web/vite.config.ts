@@ -1,0 +1,23 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vite'
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
+
+/** Our own pages. `npx vite build --config src/web/vite.config.ts`, then the panel with its own config. */
+export default defineConfig({
+  root: here('pages'),
+  publicDir: false,
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  build: {
+    outDir: here('../../dist/web'),
+    emptyOutDir: true,
+    target: ['chrome123', 'firefox120', 'safari17.5'],
+    cssTarget: ['chrome123', 'firefox120', 'safari17.5'],
+    // Nothing may stand inline on a page: the service's content security policy refuses it.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    rolldownOptions: {
+      input: ['demo', 'case', 'sign-in', 'sheet', 'bench'].map(page => here(`pages/${page}.html`)),
+    },
+  },
+})

@@ -1,0 +1,17 @@
+/** A stored moment or day as people write it ('25 November 2026'); what does not read as a date is shown as it is. */
+export function dayInWords(stored: string, language = 'en'): string {
+  const moment = new Date(stored)
+  if (Number.isNaN(moment.getTime())) return stored
+  // A bare day has no time zone: reading it in the local one could show the day before.
+  const bareDay = /^\d{4}-\d{2}-\d{2}$/.test(stored)
+  return new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, {
+    day: 'numeric', month: 'long', year: 'numeric', ...(bareDay ? { timeZone: 'UTC' } : {}),
+  }).format(moment)
+}
+
+/** The same with the time of day. */
+export function momentInWords(stored: string): string {
+  const moment = new Date(stored)
+  if (Number.isNaN(moment.getTime())) return stored
+  return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' }).format(moment)
+}
