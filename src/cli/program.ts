@@ -1,5 +1,8 @@
 import { Command } from 'commander'
+import { askCommand } from './commands/ask.js'
+import { matchCommand } from './commands/match.js'
 import { proofCommand } from './commands/proof.js'
+import { replayCommand } from './commands/replay.js'
 
 /** The command line, whole: every command with its own --help. */
 export function program(): Command {
@@ -8,4 +11,7 @@ export function program(): Command {
     .version('0.1.0')
     .showHelpAfterError('(run with --help to see what is expected)')
     .addCommand(proofCommand())
+    .addCommand(askCommand())
+    .addCommand(matchCommand())
+    .addCommand(replayCommand())
 }

@@ -1,0 +1,41 @@
+import { createInterface } from 'node:readline'
+import { Command } from 'commander'
+import { z } from 'zod'
+import { buildMatchIndex, matchLine } from '../../match/index.js'
+import { DEFAULT_TREES, requireGuide } from '../guide-option.js'
+import { notice, print } from '../terminal.js'
+
+const JsonLine = z.object({ text: z.string() })
+
+/** `frondline match`: reads questions, one a line, and writes what was heard in each as one JSON line. */
+export function matchCommand(): Command {
+  return new Command('match')
+    .description('Read questions from standard input, one a line (plain, or JSON with "text"), and write what was heard as JSON lines.')
+    .option('--trees <dir>', 'folder that holds the guide', DEFAULT_TREES)
+    .addHelpText('after', '\nExamples:\n  echo "white powder on my rose leaves" | frondline match\n  frondline match < questions.jsonl')
+    .action(async ({ trees }: { trees: string }) => {
+      const index = buildMatchIndex(await requireGuide(trees))
+      if (process.stdin.isTTY) notice('Type a question and press Enter. End with Ctrl-D.')
+      let number = 0
+      for await (const line of createInterface({ input: process.stdin, crlfDelay: Infinity })) {
+        number += 1
+        if (line.trim() === '') continue
+        const text = textOf(line)
+        if (text === null) {
+          notice(`Line ${number} is a JSON object without a "text" that is a string. Expected {"text": "the question"}.`)
+          process.exitCode = 1
+        } else print(JSON.stringify(matchLine(index, text)))
+      }
+    })
+}
+
+/** The question in one line: the `text` of a JSON object, or the line itself. Null for an object without one. */
+function textOf(line: string): string | null {
+  if (!line.trimStart().startsWith('{')) return line
+  try {
+    const parsed = JsonLine.safeParse(JSON.parse(line))
+    return parsed.success ? parsed.data.text : null
+  } catch {
+    return line // words that only begin with a brace
+  }
+}
