@@ -1,0 +1,26 @@
+import type { AnswerCheck } from '../../../shared/index.js'
+import { DeskFault } from '../desk-fault.js'
+import { checkNamed, takesAnswer } from '../guide-names.js'
+import type { CaseChange } from './case-change.js'
+import type { KeptFinding } from './case-file.js'
+
+/** Answers a check, or changes the answer given before; the line keeps its place on the sheet. */
+export function answerChange({ check: name, answer, from = 'asked' }: AnswerCheck): CaseChange {
+  return {
+    kind: 'answer',
+    content: { check: name, answer, from },
+    apply(now, { guide }) {
+      const check = checkNamed(guide, name)
+      if (check === null) throw new DeskFault('UNKNOWN_CHECK', { words: { check: name } })
+      if (!takesAnswer(check, answer)) throw new DeskFault('UNKNOWN_ANSWER', { words: { check: name, answer } })
+      const findings = withFinding(now.evidence.findings, { check: name, answer, from })
+      return { ...now, evidence: { ...now.evidence, findings } }
+    },
+  }
+}
+
+function withFinding(findings: readonly KeptFinding[], finding: KeptFinding): KeptFinding[] {
+  const known = findings.some(({ check }) => check === finding.check)
+  if (!known) return [...findings, finding]
+  return findings.map((earlier) => (earlier.check === finding.check ? finding : earlier))
+}

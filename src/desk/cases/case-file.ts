@@ -1,0 +1,51 @@
+import { z } from 'zod'
+import { FindingOrigin } from '../../../shared/index.js'
+import type { CaseRow } from '../../store/index.js'
+
+/** Evidence as kept: plain names, which the guide of today may or may not still know. */
+export const KeptEvidence = z.object({
+  redFlags: z.array(z.string()),
+  carriedOn: z.boolean(),
+  start: z.object({ host: z.string(), node: z.string().nullable() }).nullable(),
+  findings: z.array(z.object({ check: z.string(), answer: z.string(), from: FindingOrigin })),
+})
+
+const KeptWords = z.array(z.object({ text: z.string(), at: z.number() }))
+
+/** The plants and complaints heard in the words, best first. */
+export const KeptMatch = z.object({
+  hosts: z.array(z.object({ host: z.string(), score: z.number(), words: KeptWords })),
+  entries: z.array(z.object({
+    host: z.string(), node: z.string(), score: z.number(), phrase: z.string(), words: KeptWords,
+    problems: z.array(z.string()),
+  })),
+})
+
+export type KeptEvidence = z.infer<typeof KeptEvidence>
+export type KeptFinding = KeptEvidence['findings'][number]
+export type KeptMatch = z.infer<typeof KeptMatch>
+
+/** A case as the desk works with it. */
+export interface CaseFile {
+  readonly id: number
+  readonly link: string
+  readonly revision: number
+  readonly evidence: KeptEvidence
+  readonly words: readonly string[]
+  readonly matched: KeptMatch
+  readonly askedOn: string
+  readonly district: string | null
+  readonly openedAt: string
+  readonly callOf: number | null
+}
+
+/** Reads a case from its row. Throws when the row does not hold a case; that is a fault of the store. */
+export function caseFileFromRow(row: CaseRow): CaseFile {
+  return {
+    id: row.id, link: row.link, revision: row.revision,
+    evidence: KeptEvidence.parse(JSON.parse(row.evidence)),
+    words: z.array(z.string()).parse(JSON.parse(row.words)),
+    matched: KeptMatch.parse(JSON.parse(row.matched)),
+    askedOn: row.asked_on, district: row.district, openedAt: row.opened_at, callOf: row.call_of,
+  }
+}

@@ -1,0 +1,77 @@
+import { appendCaseChange, advanceCase, caseByLink, caseChangeAt, type Db } from '../../store/index.js'
+import { DeskFault } from '../desk-fault.js'
+import type { Member } from '../people/member.js'
+import type { Room } from '../room.js'
+import { raiseUrgency } from '../tickets/raise-urgency.js'
+import { showCase } from '../views/show-case.js'
+import type { CaseChange } from './case-change.js'
+import { type CaseFile, caseFileFromRow } from './case-file.js'
+import { keepCards } from './keep-cards.js'
+import { readCaseFile } from './read-case-file.js'
+
+/** Most changes in one case; a long call makes about sixty. */
+const MOST_CHANGES = 400
+
+/** The case with this link as it is now, or a fault. */
+export async function findCase(db: Db, link: string): Promise<CaseFile> {
+  const row = await caseByLink(db, link)
+  if (row === undefined) throw new DeskFault('CASE_NOT_FOUND')
+  return caseFileFromRow(row)
+}
+
+/**
+ * The revision rule, in one transaction.
+ *
+ * | the sender's revision | then |
+ * |---|---|
+ * | is the case's | the change is applied and the revision goes up by one |
+ * | is older, and the very same change followed it | nothing is changed: a double click, or a lost reply sent again |
+ * | is anything else | STALE_REVISION, with the case as it stands now |
+ */
+export async function changeCase(
+  room: Room, link: string, revision: number, who: Member | null, change: CaseChange,
+): Promise<void> {
+  const outcome = await room.db.transaction().execute(async (db) => {
+    const now = await findCase(db, link)
+    if (revision === now.revision) return applyChange(room, db, now, who, change)
+    return await isRepeat(db, now.id, revision, change) ? 'repeated' : 'stale'
+  })
+  if (outcome === 'stale') throw await staleRevision(room, link, who)
+}
+
+/**
+ * Applies a change to a case at its present revision, inside the caller's transaction. 'stale' when another writer was
+ * first, which only a database without a single writer can bring about.
+ */
+export async function applyChange(
+  room: Room, db: Db, now: CaseFile, who: Member | null, change: CaseChange,
+): Promise<'applied' | 'stale'> {
+  // A case that is full can still be handed over, and a card still be acknowledged.
+  const always = change.kind === 'hand-over' || change.kind === 'carry-on'
+  if (!always && now.revision >= MOST_CHANGES) throw new DeskFault('CASE_FULL')
+
+  const knowledge = room.knowledge()
+  const { evidence, words, matched } = keepCards(knowledge.guide, now, change.apply(now, knowledge))
+  const advanced = await advanceCase(db, now.id, now.revision, {
+    evidence: JSON.stringify(evidence), words: JSON.stringify(words), matched: JSON.stringify(matched),
+    guide_hash: knowledge.guide.hash,
+  })
+  if (!advanced) return 'stale'
+  await appendCaseChange(db, {
+    case_id: now.id, revision: now.revision + 1, kind: change.kind, content: JSON.stringify(change.content),
+    person_id: who?.id ?? null, at: room.now().toISOString(),
+  })
+  const reading = readCaseFile(knowledge.guide, { ...now, evidence })
+  await raiseUrgency(room, db, now.id, knowledge.guide, reading)
+  return 'applied'
+}
+
+/** The fault for a sender who has not seen the case as it is now. */
+export async function staleRevision(room: Room, link: string, who: Member | null): Promise<DeskFault> {
+  return new DeskFault('STALE_REVISION', { case: await showCase(room, await findCase(room.db, link), who) })
+}
+
+async function isRepeat(db: Db, caseId: number, revision: number, change: CaseChange): Promise<boolean> {
+  const stored = await caseChangeAt(db, caseId, revision + 1)
+  return stored !== undefined && stored.kind === change.kind && stored.content === JSON.stringify(change.content)
+}

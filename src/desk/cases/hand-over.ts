@@ -1,0 +1,52 @@
+import type { Contact, HandOver } from '../../../shared/index.js'
+import { appendTicketChange, type Db, insertContact, insertTicket, ticketByCase } from '../../store/index.js'
+import type { Member } from '../people/member.js'
+import type { Room } from '../room.js'
+import { urgencyOf } from '../tickets/urgency.js'
+import type { CaseChange } from './case-change.js'
+import { applyChange, findCase, staleRevision } from './change-case.js'
+import type { CaseFile } from './case-file.js'
+import { readCaseFile } from './read-case-file.js'
+
+/**
+ * Hands a case over to the specialist: opens its one ticket. Allowed at every step. A case that has its ticket already
+ * is left as it is, whatever is sent.
+ */
+export async function handOver(room: Room, link: string, body: HandOver, who: Member | null): Promise<void> {
+  const outcome = await room.db.transaction().execute(async (db) => {
+    const now = await findCase(db, link)
+    if (await ticketByCase(db, now.id) !== undefined) return 'repeated'
+    if (body.revision !== now.revision) return 'stale'
+    const outcome = await applyChange(room, db, now, who, handOverChange)
+    if (outcome === 'applied') await openTicket(room, db, now, body, who)
+    return outcome
+  })
+  if (outcome === 'stale') throw await staleRevision(room, link, who)
+}
+
+// The note and the contact are kept with the ticket, not in the history: the history can never be erased.
+const handOverChange: CaseChange = { kind: 'hand-over', content: {}, apply: (now) => now }
+
+async function openTicket(room: Room, db: Db, now: CaseFile, body: HandOver, who: Member | null): Promise<void> {
+  const { guide } = room.knowledge()
+  const why = urgencyOf(guide, readCaseFile(guide, now))
+  const at = room.now().toISOString()
+  const ticket = await insertTicket(db, {
+    case_id: now.id, state: 'waiting', urgent: why === null ? 0 : 1, why: why ?? '', opened_at: at,
+    taken_by: null, taken_at: null, settled_at: null, reply: null, note: orNull(body.note),
+  })
+  await appendTicketChange(db, {
+    ticket_id: ticket, at, person_id: who?.id ?? null, what: JSON.stringify({ kind: 'opened', why }),
+  })
+  const contact = givenContact(body.contact)
+  if (contact !== null) await insertContact(db, { ticket_id: ticket, ...contact })
+}
+
+function givenContact(contact: Contact | undefined) {
+  const given = { name: orNull(contact?.name), email: orNull(contact?.email), phone: orNull(contact?.phone) }
+  return Object.values(given).every((value) => value === null) ? null : given
+}
+
+function orNull(text: string | undefined): string | null {
+  return text === undefined || text === '' ? null : text
+}

@@ -1,0 +1,37 @@
+import { type Matched, matchQuestion } from '../../match/index.js'
+import type { Knowledge } from '../room.js'
+import type { KeptMatch } from './case-file.js'
+
+/** What was heard in everything an asker has written. */
+export interface Heard {
+  readonly redFlags: readonly string[]
+  readonly matched: KeptMatch
+}
+
+/**
+ * Listens to all the words of a case: together, because a plant may be named in one message and the complaint in
+ * the next; and the newest alone, so that nothing said earlier can cancel or crowd out a red flag in it. Offsets in the
+ * result count from the start of all messages joined by a line end.
+ */
+export function hearWords({ index }: Knowledge, words: readonly string[]): Heard {
+  const together = matchQuestion(index, words.join('\n'))
+  const newest = words.length > 1 ? matchQuestion(index, words[words.length - 1] ?? '') : together
+  return { redFlags: [...new Set([...flagsIn(together), ...flagsIn(newest)])], matched: keep(together) }
+}
+
+/** The red flags heard in a single text, such as a volunteer's note. */
+export function hearRedFlags({ index }: Knowledge, text: string): readonly string[] {
+  return flagsIn(matchQuestion(index, text))
+}
+
+function flagsIn(matched: Matched): string[] {
+  return matched.redFlags.map(({ redFlag }) => redFlag)
+}
+
+function keep(matched: Matched): KeptMatch {
+  return {
+    hosts: matched.hosts.map(({ host, score, words }) => ({ host, score, words: [...words] })),
+    entries: matched.entries.map(({ host, node, score, phrase, words, problems }) => (
+      { host, node, score, phrase, words: [...words], problems: [...problems] })),
+  }
+}

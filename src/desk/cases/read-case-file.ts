@@ -1,0 +1,35 @@
+import { type Evidence, type Finding, readCase, type Reading } from '../../engine/index.js'
+import type { Guide } from '../../guide/index.js'
+import { checkNamed, hostNamed, nodeNamed, redFlagNamed, takesAnswer } from '../guide-names.js'
+import type { CaseFile, KeptEvidence } from './case-file.js'
+
+/** What the engine makes of a case with the guide of today. */
+export function readCaseFile(
+  guide: Guide, file: Pick<CaseFile, 'evidence' | 'askedOn' | 'district'>,
+): Reading {
+  const district = file.district !== null && guide.region.districts.has(file.district) ? file.district : null
+  return readCase(guide, usableEvidence(guide, file.evidence), { on: file.askedOn, district })
+}
+
+/**
+ * The evidence that the guide of today understands. A finding, plant or node that it no longer has is left out here
+ * and stays in the case's history; a case never breaks because the guide moved on.
+ */
+export function usableEvidence(guide: Guide, kept: KeptEvidence): Evidence {
+  return {
+    redFlags: kept.redFlags.flatMap((name) => redFlagNamed(guide, name)?.id ?? []),
+    carriedOn: kept.carriedOn,
+    start: usableStart(guide, kept.start),
+    findings: kept.findings.flatMap(({ check: name, answer, from }): Finding[] => {
+      const check = checkNamed(guide, name)
+      return check !== null && takesAnswer(check, answer) ? [{ check: check.id, answer, from }] : []
+    }),
+  }
+}
+
+function usableStart(guide: Guide, start: KeptEvidence['start']): Evidence['start'] {
+  const host = start === null ? null : hostNamed(guide, start.host)
+  if (start === null || host === null) return null
+  const node = start.node === null ? null : nodeNamed(host, start.node)
+  return { host: host.id, node: node?.name ?? null }
+}

@@ -1,0 +1,30 @@
+import type { CaseView } from '../../shared/index.js'
+
+/** Why the desk did not do what was asked. Closed; a code is never used again for something else. */
+export type DeskFaultCode =
+  | 'CASE_NOT_FOUND' | 'STALE_REVISION' | 'CASE_STOPPED' | 'NO_RED_FLAG' | 'CASE_FULL'
+  | 'UNKNOWN_HOST' | 'UNKNOWN_NODE' | 'UNKNOWN_CHECK' | 'UNKNOWN_ANSWER' | 'UNKNOWN_DISTRICT' | 'UNKNOWN_PROBLEM'
+  | 'HOST_NOT_FOUND' | 'CALL_NOT_FOUND' | 'TICKET_NOT_FOUND' | 'TICKET_TAKEN' | 'TICKET_SETTLED'
+  | 'SIGN_IN_FAILED' | 'SIGN_IN_PAUSED'
+
+/** What a caller may need besides the code. */
+export interface DeskFaultFacts {
+  /** Words to put into the sentence for people, by name. */
+  readonly words?: Readonly<Record<string, string>>
+  /** The case as it stands now. */
+  readonly case?: CaseView
+  readonly retryAfterSeconds?: number
+}
+
+/** A refusal by the desk. Nothing was changed. */
+export class DeskFault extends Error {
+  readonly code: DeskFaultCode
+  readonly facts: DeskFaultFacts
+
+  constructor(code: DeskFaultCode, facts: DeskFaultFacts = {}) {
+    super(code)
+    this.name = 'DeskFault'
+    this.code = code
+    this.facts = facts
+  }
+}

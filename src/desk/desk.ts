@@ -1,0 +1,102 @@
+import type {
+  AddWords, AnswerCheck, CallList, CarryOn, CaseView, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase,
+  ProblemRows, RegionView, Role, SettlePlace, SettleTicket, SignIn, Suggestions, TicketList, TicketView,
+} from '../../shared/index.js'
+import { answerChange } from './cases/answer-change.js'
+import { closeCall, listCalls } from './cases/calls.js'
+import { carryOnChange } from './cases/carry-on-change.js'
+import type { CaseChange } from './cases/case-change.js'
+import { changeCase, findCase } from './cases/change-case.js'
+import { handOver } from './cases/hand-over.js'
+import { noteChange } from './cases/note-change.js'
+import { openCase } from './cases/open-case.js'
+import { placeChange } from './cases/place-change.js'
+import { wordsChange } from './cases/words-change.js'
+import { addDemonstrationPeople, addPerson, type NewAccount, removePerson } from './people/accounts.js'
+import type { Member } from './people/member.js'
+import { memberOfSession, type SignedIn, signIn, signOut } from './people/sign-in.js'
+import { type DeskParts, furnishRoom } from './room.js'
+import { listTickets, settleTicket, showTicket, takeTicket } from './tickets/ticket-desk.js'
+import { complaintRows, hostRows, problemRows, regionView, suggestionsFor } from './views/guide-lists.js'
+import { showCase } from './views/show-case.js'
+
+/** Whoever asks: a signed-in person, or null for the public. */
+export type Who = Member | null
+
+/** Everything that can be asked of the helpline. Each refusal is a DeskFault and changes nothing. */
+export interface Desk {
+  region(): RegionView
+  hosts(): HostRows
+  complaints(host: string): ComplaintRows
+  problems(host: string): ProblemRows
+  suggest(words: string): Suggestions
+
+  openCase(body: OpenCase, who: Who): Promise<CaseView>
+  showCase(link: string, who: Who): Promise<CaseView>
+  settlePlace(link: string, body: SettlePlace, who: Who): Promise<CaseView>
+  addWords(link: string, body: AddWords, who: Who): Promise<CaseView>
+  answerCheck(link: string, body: AnswerCheck, who: Who): Promise<CaseView>
+  carryOn(link: string, body: CarryOn, who: Who): Promise<CaseView>
+  handOver(link: string, body: HandOver, who: Who): Promise<CaseView>
+  noteCall(link: string, body: NoteCall, who: Member): Promise<CaseView>
+
+  listCalls(who: Member): Promise<CallList>
+  closeCall(link: string, who: Member): Promise<CallList>
+
+  listTickets(state: 'waiting' | 'taken' | 'settled'): Promise<TicketList>
+  showTicket(ticket: string, who: Member): Promise<TicketView>
+  takeTicket(ticket: string, who: Member): Promise<TicketView>
+  settleTicket(ticket: string, body: SettleTicket, who: Member): Promise<TicketView>
+
+  signIn(body: SignIn, address: string): Promise<SignedIn>
+  signOut(token: string): Promise<void>
+  memberOfSession(token: string): Promise<Member | null>
+  addPerson(name: string, role: Role): Promise<NewAccount>
+  removePerson(name: string): Promise<boolean>
+  addDemonstrationPeople(): Promise<readonly NewAccount[]>
+}
+
+/** Opens the desk on a store and a guide. */
+export function createDesk(parts: DeskParts): Desk {
+  const room = furnishRoom(parts)
+  const guide = () => room.knowledge().guide
+  const show = async (link: string, who: Who) => showCase(room, await findCase(room.db, link), who)
+  const change = async (link: string, revision: number, who: Who, made: CaseChange) => {
+    await changeCase(room, link, revision, who, made)
+    return show(link, who)
+  }
+  return {
+    region: () => regionView(guide()),
+    hosts: () => hostRows(guide()),
+    complaints: (host) => complaintRows(guide(), host),
+    problems: (host) => problemRows(guide(), host),
+    suggest: (words) => suggestionsFor(room.knowledge(), words),
+
+    openCase: (body, who) => openCase(room, body, who),
+    showCase: show,
+    settlePlace: (link, body, who) => change(link, body.revision, who, placeChange(body)),
+    addWords: (link, body, who) => change(link, body.revision, who, wordsChange(body)),
+    answerCheck: (link, body, who) => change(link, body.revision, who, answerChange(body)),
+    carryOn: (link, body, who) => change(link, body.revision, who, carryOnChange()),
+    noteCall: (link, body, who) => change(link, body.revision, who, noteChange(body)),
+    async handOver(link, body, who) {
+      await handOver(room, link, body, who)
+      return show(link, who)
+    },
+
+    listCalls: (who) => listCalls(room, who),
+    closeCall: (link, who) => closeCall(room, link, who),
+
+    listTickets: (state) => listTickets(room, state),
+    showTicket: (ticket, who) => showTicket(room, ticket, who),
+    takeTicket: (ticket, who) => takeTicket(room, ticket, who),
+    settleTicket: (ticket, body, who) => settleTicket(room, ticket, body, who),
+
+    signIn: (body, address) => signIn(room, body, address),
+    signOut: (token) => signOut(room, token),
+    memberOfSession: (token) => memberOfSession(room, token),
+    addPerson: (name, role) => addPerson(room, name, role),
+    removePerson: (name) => removePerson(room, name),
+    addDemonstrationPeople: () => addDemonstrationPeople(room),
+  }
+}

@@ -1,0 +1,55 @@
+import type { Role } from '../../../shared/index.js'
+import { countPeople, deleteSessionsOf, insertPerson, markPersonRemoved, personByName } from '../../store/index.js'
+import type { Room } from '../room.js'
+import { hashPassword } from './passwords.js'
+
+/** A new account with the password it starts with; the password is shown once and kept nowhere. */
+export interface NewAccount {
+  readonly name: string
+  readonly role: Role
+  readonly password: string
+}
+
+/** Random bytes in a password that we make: 120 bits, 20 characters to type. */
+const PASSWORD_BYTES = 15
+
+/** The people of the demonstration, one for each role. */
+const DEMONSTRATION_PEOPLE: readonly Omit<NewAccount, 'password'>[] = [
+  { name: 'willow', role: 'volunteer' },
+  { name: 'sedge', role: 'specialist' },
+  { name: 'alder', role: 'administrator' },
+]
+
+/**
+ * Makes an account with a random password. Throws when the name was ever used: histories name people, so a name is
+ * never given to a second person.
+ */
+export async function addPerson(room: Room, name: string, role: Role): Promise<NewAccount> {
+  if (await personByName(room.db, name) !== undefined) {
+    throw new Error(`The name "${name}" is taken, or was once. Choose another.`)
+  }
+  const password = Buffer.from(room.randomBytes(PASSWORD_BYTES)).toString('base64url')
+  await insertPerson(room.db, {
+    name, role, password_hash: await hashPassword(password), made_at: room.now().toISOString(), removed_at: null,
+  })
+  return { name, role, password }
+}
+
+/** Ends an account and all its sessions. False when nobody has this name. */
+export async function removePerson(room: Room, name: string): Promise<boolean> {
+  return room.db.transaction().execute(async (db) => {
+    const person = await personByName(db, name)
+    if (person === undefined || person.removed_at !== null) return false
+    await markPersonRemoved(db, person.id, room.now().toISOString())
+    await deleteSessionsOf(db, person.id)
+    return true
+  })
+}
+
+/** On a store that has never had people, makes one account a role; otherwise makes none. */
+export async function addDemonstrationPeople(room: Room): Promise<readonly NewAccount[]> {
+  if (await countPeople(room.db) > 0) return []
+  const made: NewAccount[] = []
+  for (const { name, role } of DEMONSTRATION_PEOPLE) made.push(await addPerson(room, name, role))
+  return made
+}

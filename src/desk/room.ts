@@ -1,0 +1,38 @@
+import type { Kysely } from 'kysely'
+import type { Guide } from '../guide/index.js'
+import { buildMatchIndex, type MatchIndex } from '../match/index.js'
+import type { Tables } from '../store/index.js'
+
+/** What the desk is given to work with. */
+export interface DeskParts {
+  readonly db: Kysely<Tables>
+  /** The guide as it is now; asked anew for each piece of work, because it may be replaced while the service runs. */
+  readonly guide: () => Guide
+  readonly clock: () => Date
+  readonly randomBytes: (count: number) => Uint8Array
+}
+
+/** The guide and what is built from it. */
+export interface Knowledge {
+  readonly guide: Guide
+  readonly index: MatchIndex
+}
+
+/** The parts as the use cases take them. */
+export interface Room {
+  readonly db: Kysely<Tables>
+  readonly knowledge: () => Knowledge
+  readonly now: () => Date
+  readonly randomBytes: (count: number) => Uint8Array
+}
+
+/** Lays the parts out for the use cases. The match index is built once a guide. */
+export function furnishRoom(parts: DeskParts): Room {
+  let current: Knowledge | null = null
+  const knowledge = (): Knowledge => {
+    const guide = parts.guide()
+    if (current?.guide !== guide) current = { guide, index: buildMatchIndex(guide) }
+    return current
+  }
+  return { db: parts.db, knowledge, now: parts.clock, randomBytes: parts.randomBytes }
+}

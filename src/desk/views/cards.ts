@@ -1,0 +1,40 @@
+import type { AdviceCard, CheckCard, FlagCard } from '../../../shared/index.js'
+import type { Check, Guide, Problem, RedFlag } from '../../guide/index.js'
+import { surenessOf } from './sureness.js'
+
+/** The region's number to call about a problem that must be reported. */
+const OFFICE = 'plant health office'
+
+/** A check as it is asked. */
+export function checkCard(check: Check): CheckCard {
+  return {
+    id: check.id, ask: check.ask, how: check.how, why: check.why, effort: check.effort,
+    answers: check.answers.map(({ label }) => label),
+  }
+}
+
+/** A red flag with the region's numbers; a number the region does not have is left out. */
+export function flagCard(guide: Guide, flag: RedFlag): FlagCard {
+  return {
+    id: flag.id, title: flag.title, level: flag.level, doNow: [...flag.card.doNow], doNot: [...flag.card.doNot],
+    calls: flag.card.call.flatMap((name) => guide.region.numbers.get(name) ?? []), then: flag.then,
+  }
+}
+
+/** The advice on a problem that a case has come to. */
+export function adviceCard(guide: Guide, problem: Problem, probability: number): AdviceCard {
+  const { advice } = problem
+  return {
+    problem: problem.id, name: problem.name, what: problem.what, agent: problem.agent, kind: problem.kind,
+    sureness: surenessOf(probability), probability,
+    bottomLine: advice.bottomLine, doNow: [...advice.doNow], notWorthDoing: [...advice.notWorthDoing],
+    nextYear: [...advice.nextYear], spray: advice.spray, cautions: [...problem.cautions],
+    escalate: problem.watch?.escalate ?? null,
+    escalateCall: problem.watch === null ? null : guide.region.numbers.get(OFFICE) ?? null,
+    lookAlikes: problem.lookAlikes.flatMap((number) => {
+      const other = guide.problems[number]
+      return other === undefined ? [] : [{ problem: other.id, name: other.name }]
+    }),
+    sources: problem.sources.map(({ title, by, year }) => ({ title, by, year })), reviewedOn: problem.reviewedOn,
+  }
+}

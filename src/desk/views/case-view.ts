@@ -1,0 +1,41 @@
+import type { CaseView, Line } from '../../../shared/index.js'
+import type { Reading } from '../../engine/index.js'
+import type { Guide } from '../../guide/index.js'
+import type { CaseFile } from '../cases/case-file.js'
+import { readCaseFile, usableEvidence } from '../cases/read-case-file.js'
+import { checkNamed, redFlagNamed } from '../guide-names.js'
+import { checkCard, flagCard } from './cards.js'
+import { placeView } from './place-view.js'
+import { stepView } from './step-view.js'
+
+/** What belongs to a case besides its evidence. */
+export interface CaseBeside {
+  readonly notes: CaseView['notes']
+  readonly ticket: CaseView['ticket']
+}
+
+/** A case as the screens show it, with the guide of today. */
+export function caseView(guide: Guide, file: CaseFile, beside: CaseBeside): CaseView {
+  const reading = readCaseFile(guide, file)
+  return {
+    link: file.link, revision: file.revision, words: [...file.words], openedAt: file.openedAt, askedOn: file.askedOn,
+    district: file.district,
+    cards: reading.cards.flatMap((name) => redFlagNamed(guide, name) ?? []).map((flag) => flagCard(guide, flag)),
+    carriedOn: file.evidence.carriedOn,
+    place: placeView(guide, file, reading),
+    lines: filledLines(guide, file, reading),
+    notes: beside.notes,
+    step: stepView(guide, reading),
+    ticket: beside.ticket,
+    guide: guide.hash,
+  }
+}
+
+/** The answered checks in the order in which they were first answered. */
+function filledLines(guide: Guide, file: CaseFile, reading: Reading): Line[] {
+  const onPath = new Set(reading.path.map(({ finding }) => finding.check))
+  return usableEvidence(guide, file.evidence).findings.flatMap(({ check: id, answer, from }): Line[] => {
+    const check = checkNamed(guide, id)
+    return check === null ? [] : [{ check: checkCard(check), answer, from, onPath: onPath.has(id) }]
+  })
+}

@@ -1,0 +1,77 @@
+import type { ComplaintRows, HostRows, ProblemRows, RegionView, Suggestions } from '../../../shared/index.js'
+import type { Guide, Host, Problem } from '../../guide/index.js'
+import { hearWords } from '../cases/hear-words.js'
+import { DeskFault } from '../desk-fault.js'
+import { hostNamed, redFlagNamed } from '../guide-names.js'
+import type { Knowledge } from '../room.js'
+import { flagCard } from './cards.js'
+import { offers } from './place-view.js'
+
+/** The host name that stands for every host in the list of problems. */
+const ANY_HOST = 'any'
+
+/** What the screens need to know of the region. */
+export function regionView({ region }: Guide): RegionView {
+  return {
+    name: region.name, helpline: region.helpline, demonstration: region.demonstration, units: region.units,
+    language: region.language, districts: [...region.districts].map(([district, name]) => ({ district, name })),
+    answerWithinHours: region.targets.answerWithinHours,
+  }
+}
+
+/** Every plant to choose from, by name. */
+export function hostRows(guide: Guide): HostRows {
+  const hosts = guide.hosts.map(({ id, name, called }) => ({ host: id, name, called: [...called] }))
+  return { hosts: hosts.sort((a, b) => a.name.localeCompare(b.name, 'en')) }
+}
+
+/** Every complaint to choose from for one plant, in the order of its tree. */
+export function complaintRows(guide: Guide, hostName: string): ComplaintRows {
+  const entries = findHost(guide, hostName).nodes.filter(({ entry }) => entry.length > 0)
+  return { complaints: entries.map(({ name, entry }) => ({ node: name, phrases: [...entry] })) }
+}
+
+/** The problems of one plant, or of all plants for 'any', by name. */
+export function problemRows(guide: Guide, hostName: string): ProblemRows {
+  const problems = hostName === ANY_HOST ? guide.problems : problemsOf(guide, findHost(guide, hostName))
+  return {
+    problems: problems.map((problem) => (
+      { problem: problem.id, name: problem.name, what: problem.what, advice: adviceText(problem) }
+    )).sort((a, b) => a.name.localeCompare(b.name, 'en')),
+  }
+}
+
+/** What words would lead to, were they a case. Nothing is kept. */
+export function suggestionsFor(knowledge: Knowledge, words: string): Suggestions {
+  const { guide } = knowledge
+  const { redFlags, matched } = hearWords(knowledge, [words])
+  return {
+    ...offers(guide, matched),
+    cards: redFlags.flatMap((name) => redFlagNamed(guide, name) ?? []).map((flag) => flagCard(guide, flag)),
+  }
+}
+
+/** A problem's advice as plain text, for a specialist to start an answer from. */
+export function adviceText({ advice, cautions, watch }: Problem): string {
+  const part = (title: string, lines: readonly string[]): string[] => (
+    lines.length === 0 ? [] : [`${title}\n${lines.map((line) => `- ${line}`).join('\n')}`]
+  )
+  return [
+    advice.bottomLine,
+    ...(watch === null ? [] : [watch.escalate]),
+    ...part('Do now', advice.doNow), ...part('Not worth doing', advice.notWorthDoing),
+    ...part('Next year', advice.nextYear),
+    ...(advice.spray === 'none' ? [] : [advice.spray]),
+    ...part('Take care', cautions),
+  ].join('\n\n')
+}
+
+function findHost(guide: Guide, name: string): Host {
+  const host = hostNamed(guide, name)
+  if (host === null) throw new DeskFault('HOST_NOT_FOUND')
+  return host
+}
+
+function problemsOf(guide: Guide, host: Host): Problem[] {
+  return [...host.problems].flatMap((number) => guide.problems[number] ?? [])
+}

@@ -1,0 +1,40 @@
+import type { CaseView, EntryOffer, HostOffer } from '../../../shared/index.js'
+import type { Reading } from '../../engine/index.js'
+import type { Guide } from '../../guide/index.js'
+import type { CaseFile, KeptMatch } from '../cases/case-file.js'
+import { hostNamed, nodeNamed } from '../guide-names.js'
+
+/** How many of each are offered; more would be a list to search, which the screens have apart. */
+const MOST_HOSTS = 6
+const MOST_ENTRIES = 8
+
+/** The plant and the complaint of a case, and what else it might be. */
+export function placeView(
+  guide: Guide, file: Pick<CaseFile, 'evidence' | 'matched'>, reading: Pick<Reading, 'host'>,
+): CaseView['place'] {
+  const host = reading.host === null ? null : hostNamed(guide, reading.host)
+  const { start } = file.evidence
+  const started = start === null ? null : hostNamed(guide, start.host)
+  const node = started === null || start === null || start.node === null ? null : nodeNamed(started, start.node)
+  const heard = file.matched.entries.find((entry) => entry.host === start?.host && entry.node === start.node)
+  return {
+    host: host === null ? null : { host: host.id, name: host.name },
+    node: node?.name ?? null,
+    complaint: node === null ? null : heard?.phrase ?? node.entry[0] ?? null,
+    ...offers(guide, file.matched),
+  }
+}
+
+/** The plants and complaints heard, best first; those that the guide no longer has are left out. */
+export function offers(guide: Guide, matched: KeptMatch): { hosts: HostOffer[]; entries: EntryOffer[] } {
+  const hosts = matched.hosts.flatMap(({ host: name, score, words }): HostOffer[] => {
+    const host = hostNamed(guide, name)
+    return host === null ? [] : [{ host: host.id, name: host.name, score, words }]
+  })
+  const entries = matched.entries.flatMap(({ host: name, node, score, phrase, words, problems }): EntryOffer[] => {
+    const host = hostNamed(guide, name)
+    if (host === null || nodeNamed(host, node) === null) return []
+    return [{ host: host.id, hostName: host.name, node, phrase, score, words, problems }]
+  })
+  return { hosts: hosts.slice(0, MOST_HOSTS), entries: entries.slice(0, MOST_ENTRIES) }
+}

@@ -1,0 +1,48 @@
+import type { CaseStep } from '../../../shared/index.js'
+import type { Reading } from '../../engine/index.js'
+import type { Check, Guide } from '../../guide/index.js'
+import { checkNamed, problemNamed } from '../guide-names.js'
+import { adviceCard, checkCard } from './cards.js'
+import { likelyLine, likelyLines } from './likely-lines.js'
+
+/** Problems shown beside the leading one: those with at least this share, and no more than so many. */
+const WORTH_SHOWING = 0.01
+const MOST_OTHERS = 5
+
+/** The next step of a case as the screens show it. */
+export function stepView(guide: Guide, reading: Reading): CaseStep {
+  const { step, differential } = reading
+  switch (step.kind) {
+    case 'red-flag':
+    case 'place':
+      return { kind: step.kind }
+    case 'ask':
+      return { kind: 'ask', check: checkCard(known(checkNamed(guide, step.check), step.check)), left: reading.checksLeft }
+    case 'conclude': {
+      const problem = known(problemNamed(guide, step.problem), step.problem)
+      const likely = known(differential.find((one) => one.problem === step.problem) ?? null, step.problem)
+      const others = differential.filter((one) => one !== likely)
+      return {
+        kind: 'conclude', card: adviceCard(guide, problem, likely.probability),
+        others: worthShowing(guide, others), why: likelyLine(guide, likely),
+      }
+    }
+    case 'hand-over':
+      return {
+        kind: 'hand-over', because: step.because, likely: worthShowing(guide, differential),
+        unsettled: step.unsettled.flatMap((name): Check[] => {
+          const check = checkNamed(guide, name)
+          return check === null ? [] : [check]
+        }).map(checkCard),
+      }
+  }
+}
+
+function worthShowing(guide: Guide, differential: Reading['differential']) {
+  return likelyLines(guide, differential.filter(({ probability }) => probability >= WORTH_SHOWING).slice(0, MOST_OTHERS))
+}
+
+function known<T>(value: T | null, name: string): T {
+  if (value === null) throw new Error(`The reading names "${name}", which its own guide does not have.`)
+  return value
+}

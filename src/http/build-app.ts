@@ -1,0 +1,73 @@
+import express, { type Express, type RequestHandler } from 'express'
+import type { Logger } from 'pino'
+import type { Desk } from '../desk/index.js'
+import { allowOrigins } from './allow-origins.js'
+import { answerErrors } from './last-error.js'
+import { limiters } from './limits.js'
+import { describeRoutes } from './openapi.js'
+import { servePages } from './pages.js'
+import { RequestFault } from './request-fault.js'
+import { logRequests } from './request-log.js'
+import { routes } from './routes/index.js'
+import { safeHeaders } from './safe-headers.js'
+import { serveRoute } from './serve-route.js'
+import type { Settings } from './settings.js'
+
+/** What the app is made of. */
+export interface AppParts {
+  readonly desk: Desk
+  readonly log: Logger
+  readonly settings: Pick<Settings, 'panelOrigins' | 'behindHttps' | 'casesPerMinute' | 'signInsPerMinute'>
+  /** Folder of the built screens. */
+  readonly webDir: string
+}
+
+/** Builds the app without opening a port. */
+export function buildApp({ desk, log, settings, webDir }: AppParts): Express {
+  const app = express()
+  app.disable('x-powered-by')
+  app.set('query parser', 'simple')
+  // The proxy is on this machine or its private network; what it says of the asker's address is believed.
+  if (settings.behindHttps) app.set('trust proxy', ['loopback', 'linklocal', 'uniquelocal'])
+
+  app.use(logRequests(log))
+  app.use(safeHeaders(settings.behindHttps))
+  app.use(allowOrigins(settings.panelOrigins))
+
+  const limits = limiters(settings)
+  const describeService = onlyOnce(() => describeRoutes(routes))
+  for (const route of routes) {
+    const serve = serveRoute(route, { desk, behindHttps: settings.behindHttps, describeService })
+    const handlers = route.limit === null ? [serve] : [limits[route.limit], serve]
+    if (route.method === 'GET') app.get(route.path, ...handlers)
+    else app.post(route.path, ...handlers)
+  }
+  for (const [path, methods] of methodsByPath()) app.all(path, refuseMethod(methods))
+
+  app.use(servePages(webDir))
+  app.use(() => {
+    throw new RequestFault('NO_SUCH_PLACE')
+  })
+  app.use(answerErrors())
+  return app
+}
+
+function methodsByPath(): Map<string, string> {
+  const byPath = new Map<string, string>()
+  for (const { path, method } of routes) {
+    const known = byPath.get(path)
+    byPath.set(path, known === undefined ? method : `${known}, ${method}`)
+  }
+  return byPath
+}
+
+function refuseMethod(methods: string): RequestHandler {
+  return () => {
+    throw new RequestFault('WRONG_METHOD', { words: { methods }, headers: { allow: methods } })
+  }
+}
+
+function onlyOnce<Value>(make: () => Value): () => Value {
+  let made: { value: Value } | null = null
+  return () => (made ??= { value: make() }).value
+}

@@ -1,0 +1,106 @@
+import type { DeskFaultCode } from '../desk/index.js'
+
+/** What can be wrong with a request before the desk sees it, and with the service itself. */
+export type RequestFaultCode =
+  | 'BODY_DOES_NOT_FIT' | 'QUERY_DOES_NOT_FIT' | 'BROKEN_JSON' | 'NOT_JSON' | 'TOO_LARGE' | 'BAD_REQUEST'
+  | 'NOT_SIGNED_IN' | 'NOT_YOUR_ROLE' | 'OTHER_ORIGIN' | 'TOO_MANY' | 'NO_SUCH_PLACE' | 'WRONG_METHOD' | 'UNEXPECTED'
+
+export type ErrorCode = DeskFaultCode | RequestFaultCode
+
+export interface ErrorRow {
+  readonly status: number
+  /** The same for every occurrence. */
+  readonly title: string
+  /** For people; {names} are filled in with this occurrence's words. */
+  readonly sentence: string
+}
+
+/** Every fault that a caller can see. A code is never renamed and never used again for something else. */
+export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
+  CASE_NOT_FOUND: {
+    status: 404, title: 'No such case',
+    sentence: 'No case has this link. Check that the whole link was copied, or ask your question anew.',
+  },
+  STALE_REVISION: {
+    status: 409, title: 'The case has changed',
+    sentence: 'The case was changed from somewhere else in the meantime. It is shown as it stands now; nothing of this change was kept.',
+  },
+  CASE_STOPPED: {
+    status: 409, title: 'The case has stopped',
+    sentence: 'This case does not go on with the plant question. Do what the card says. It can still be handed to a specialist.',
+  },
+  NO_RED_FLAG: {
+    status: 409, title: 'Nothing to acknowledge',
+    sentence: 'No warning card is showing, so there is nothing to carry on from.',
+  },
+  CASE_FULL: {
+    status: 409, title: 'The case is full',
+    sentence: 'This case takes no more changes. It can still be handed to a specialist.',
+  },
+  UNKNOWN_HOST: { status: 422, title: 'Unknown plant', sentence: 'The guide has no plant called "{host}".' },
+  UNKNOWN_NODE: {
+    status: 422, title: 'Unknown complaint', sentence: 'The tree of "{host}" has no node called "{node}".',
+  },
+  UNKNOWN_CHECK: { status: 422, title: 'Unknown check', sentence: 'The guide has no check called "{check}".' },
+  UNKNOWN_ANSWER: {
+    status: 422, title: 'Unknown answer',
+    sentence: 'The check "{check}" does not take the answer "{answer}". Choose one that it lists, "not sure" or "can\'t look now".',
+  },
+  UNKNOWN_DISTRICT: {
+    status: 422, title: 'Unknown district', sentence: 'The region has no district called "{district}".',
+  },
+  UNKNOWN_PROBLEM: { status: 422, title: 'Unknown problem', sentence: 'The guide has no problem called "{problem}".' },
+  HOST_NOT_FOUND: { status: 404, title: 'No such plant', sentence: 'The guide has no plant of this name.' },
+  CALL_NOT_FOUND: { status: 404, title: 'No such call', sentence: 'None of your calls has this link.' },
+  TICKET_NOT_FOUND: { status: 404, title: 'No such ticket', sentence: 'There is no ticket with this number.' },
+  TICKET_TAKEN: {
+    status: 409, title: 'The ticket is taken', sentence: '{who} has this ticket. Nothing was changed.',
+  },
+  TICKET_SETTLED: {
+    status: 409, title: 'The ticket is settled',
+    sentence: 'This ticket is settled already. The answer that was given stands; nothing was changed.',
+  },
+  SIGN_IN_FAILED: {
+    status: 401, title: 'Not signed in', sentence: 'The name and the password do not go together. Check both and try again.',
+  },
+  SIGN_IN_PAUSED: {
+    status: 429, title: 'Too many failed sign-ins',
+    sentence: 'There were too many failed sign-ins. Wait {seconds} seconds and try again.',
+  },
+
+  BODY_DOES_NOT_FIT: {
+    status: 400, title: 'The body does not fit', sentence: 'What was sent does not fit. Each fault is listed with its place.',
+  },
+  QUERY_DOES_NOT_FIT: {
+    status: 400, title: 'The address does not fit',
+    sentence: 'The part of the address after "?" does not fit. Each fault is listed with its place.',
+  },
+  BROKEN_JSON: {
+    status: 400, title: 'Not JSON', sentence: 'The body cannot be read as a JSON object of plain text. Nothing was changed.',
+  },
+  NOT_JSON: {
+    status: 415, title: 'Not JSON',
+    sentence: 'Send the body as JSON in UTF-8, uncompressed, with the content type application/json.',
+  },
+  TOO_LARGE: {
+    status: 413, title: 'Too large', sentence: 'What was sent is larger than 64 kB. Shorten it and send it again.',
+  },
+  BAD_REQUEST: { status: 400, title: 'Bad request', sentence: 'The request cannot be read.' },
+  NOT_SIGNED_IN: { status: 401, title: 'Not signed in', sentence: 'Sign in first.' },
+  NOT_YOUR_ROLE: { status: 403, title: 'Not for this role', sentence: 'Your account is not allowed to do this.' },
+  OTHER_ORIGIN: {
+    status: 403, title: 'From another page',
+    sentence: 'This was sent from another page than the helpline\'s own, so nothing was done.',
+  },
+  TOO_MANY: {
+    status: 429, title: 'Too many requests', sentence: 'Too much came from this address at once. Wait a minute and try again.',
+  },
+  NO_SUCH_PLACE: { status: 404, title: 'Nothing here', sentence: 'There is nothing at this address.' },
+  WRONG_METHOD: {
+    status: 405, title: 'Wrong method', sentence: 'This address does not take this method; it takes {methods}.',
+  },
+  UNEXPECTED: {
+    status: 500, title: 'Something went wrong',
+    sentence: 'Something went wrong on our side. Nothing is lost that was confirmed. Try again; if it stays, quote the request\'s number.',
+  },
+}

@@ -1,0 +1,28 @@
+import type { RequestHandler } from 'express'
+import { rateLimit } from 'express-rate-limit'
+import { RequestFault } from './request-fault.js'
+import type { Settings } from './settings.js'
+
+/** What a route may be asked too often for. */
+export type LimitName = 'open case' | 'sign in' | 'suggest'
+
+/** Suggestions come while someone types, some three a second at most, and a helpline's volunteers share one address. */
+const SUGGESTIONS_PER_MINUTE = 1200
+
+/** One limiter a name, by the asker's address, counted in one-minute windows. */
+export function limiters(settings: Pick<Settings, 'casesPerMinute' | 'signInsPerMinute'>): Record<LimitName, RequestHandler> {
+  return {
+    'open case': limiter(settings.casesPerMinute),
+    'sign in': limiter(settings.signInsPerMinute),
+    suggest: limiter(SUGGESTIONS_PER_MINUTE),
+  }
+}
+
+function limiter(limit: number): RequestHandler {
+  return rateLimit({
+    windowMs: 60_000, limit, standardHeaders: 'draft-7', legacyHeaders: false,
+    handler: (_request, _response, next) => {
+      next(new RequestFault('TOO_MANY', { headers: { 'retry-after': '60' } }))
+    },
+  })
+}

@@ -1,0 +1,16 @@
+import { CallList } from '../../../shared/index.js'
+import { defineRoute, type Route, signedIn } from '../route.js'
+
+/** The calls on a volunteer's desk. */
+export const callRoutes: readonly Route[] = [
+  defineRoute('GET', '/api/calls', {
+    summary: 'Your open calls, newest first.',
+    reply: CallList,
+    handle: (asked) => asked.desk.listCalls(signedIn(asked)),
+  }),
+  defineRoute('POST', '/api/calls/:link/close', {
+    summary: 'Takes a call off your desk.',
+    reply: CallList,
+    handle: (asked) => asked.desk.closeCall(asked.part('link'), signedIn(asked)),
+  }),
+]

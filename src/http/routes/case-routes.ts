@@ -1,0 +1,48 @@
+import {
+  AddWords, AnswerCheck, CarryOn, CaseView, HandOver, NoteCall, OpenCase, SettlePlace,
+} from '../../../shared/index.js'
+import { defineRoute, type Route, signedIn } from '../route.js'
+
+/** A case from the first words to the hand-over. */
+export const caseRoutes: readonly Route[] = [
+  defineRoute('POST', '/api/cases', {
+    summary: 'Opens a case from the asker\'s words.',
+    body: OpenCase, reply: CaseView, status: 201, limit: 'open case',
+    handle: ({ desk, body, who }) => desk.openCase(body, who),
+  }),
+  defineRoute('GET', '/api/cases/:link', {
+    summary: 'A case as it stands.',
+    reply: CaseView,
+    handle: ({ desk, part, who }) => desk.showCase(part('link'), who),
+  }),
+  defineRoute('POST', '/api/cases/:link/place', {
+    summary: 'Settles the plant and the complaint.',
+    body: SettlePlace, reply: CaseView,
+    handle: ({ desk, part, body, who }) => desk.settlePlace(part('link'), body, who),
+  }),
+  defineRoute('POST', '/api/cases/:link/words', {
+    summary: 'Adds to the asker\'s words.',
+    body: AddWords, reply: CaseView,
+    handle: ({ desk, part, body, who }) => desk.addWords(part('link'), body, who),
+  }),
+  defineRoute('POST', '/api/cases/:link/answers', {
+    summary: 'Answers a check, or changes an earlier answer.',
+    body: AnswerCheck, reply: CaseView,
+    handle: ({ desk, part, body, who }) => desk.answerCheck(part('link'), body, who),
+  }),
+  defineRoute('POST', '/api/cases/:link/carry-on', {
+    summary: 'Goes on with the plant question after a warning card.',
+    body: CarryOn, reply: CaseView,
+    handle: ({ desk, part, body, who }) => desk.carryOn(part('link'), body, who),
+  }),
+  defineRoute('POST', '/api/cases/:link/hand-over', {
+    summary: 'Hands the case to a specialist; a repeat changes nothing.',
+    body: HandOver, reply: CaseView,
+    handle: ({ desk, part, body, who }) => desk.handOver(part('link'), body, who),
+  }),
+  defineRoute('POST', '/api/cases/:link/notes', {
+    summary: 'Adds a note to a call.',
+    body: NoteCall, reply: CaseView,
+    handle: (asked) => asked.desk.noteCall(asked.part('link'), asked.body, signedIn(asked)),
+  }),
+]

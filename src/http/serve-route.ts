@@ -1,0 +1,67 @@
+import type { Request, RequestHandler, Response } from 'express'
+import type { Desk, Who } from '../desk/index.js'
+import { jsonBody } from './json-body.js'
+import { pageOrigin } from './page-origin.js'
+import { RequestFault } from './request-fault.js'
+import { checkRole } from './roles.js'
+import { type PartName, partNames, parts, type Route } from './route.js'
+import { type SessionCookie, sessionCookie } from './session-cookie.js'
+
+/** What serving needs besides the route. */
+export interface Serving {
+  readonly desk: Desk
+  readonly behindHttps: boolean
+  readonly describeService: () => object
+}
+
+/**
+ * Serves one route. In this order: who is it, may they, did one of our pages send it, is the address well formed, is
+ * the body JSON that fits; only then the desk is asked.
+ */
+export function serveRoute(route: Route, { desk, behindHttps, describeService }: Serving): RequestHandler {
+  const names = partNames(route.path)
+  return async (request, response) => {
+    const cookie = sessionCookie(request, response, behindHttps)
+    const who = cookie.token === null ? null : await desk.memberOfSession(cookie.token)
+    checkRole(route, who)
+    checkOrigin(route, request, who, cookie)
+    const found = new Map(names.map((name) => [name, fittingPart(request, name)]))
+    const body = route.body === null ? undefined : await jsonBody(request, response)
+    const passed = {
+      desk, who, cookie, describeService, address: request.ip ?? '',
+      part: (name: PartName) => found.get(name) ?? missingPart(route, name),
+    }
+    send(response, route, await route.answer(passed, body, request.query))
+  }
+}
+
+/**
+ * A page elsewhere must not act with a signed-in person's cookie. SameSite keeps the cookie back already; this holds
+ * where a browser or a sister host gets around that. Signing in from elsewhere is refused as well.
+ */
+function checkOrigin(route: Route, request: Request, who: Who, cookie: SessionCookie): void {
+  if (route.method === 'GET') return
+  const from = pageOrigin(request)
+  const carriesSession = who !== null || cookie.token !== null
+  const isSignIn = route.path === '/api/sign-in'
+  if ((carriesSession && !isSignIn && from !== 'own') || (isSignIn && from === 'other')) {
+    throw new RequestFault('OTHER_ORIGIN')
+  }
+}
+
+function fittingPart(request: Request, name: PartName): string {
+  const { shape, otherwise } = parts[name]
+  const read = shape.safeParse(request.params[name])
+  if (!read.success) throw new RequestFault(otherwise)
+  return read.data
+}
+
+function missingPart(route: Route, name: PartName): never {
+  throw new Error(`The route ${route.path} has no part ":${name}".`)
+}
+
+function send(response: Response, route: Route, reply: unknown): void {
+  response.status(route.status).set('cache-control', 'no-store')
+  if (route.reply === null) response.end()
+  else response.json(reply)
+}

@@ -1,0 +1,90 @@
+import { z } from 'zod'
+
+/** How the service runs; read from the environment once. */
+export interface Settings {
+  readonly port: number
+  readonly host: string
+  /** Folder of the store. */
+  readonly home: string
+  /** Folder of the guide. */
+  readonly trees: string
+  /** Origins of the web pages, other than our own, on which the panel may ask. */
+  readonly panelOrigins: readonly string[]
+  /** True behind a proxy that speaks HTTPS to the outside and tells us the asker's address. */
+  readonly behindHttps: boolean
+  readonly production: boolean
+  /** Cases that one address may open in a minute. */
+  readonly casesPerMinute: number
+  /** Sign-ins that one address may try in a minute. */
+  readonly signInsPerMinute: number
+}
+
+/** A setting that does not fit. The message names every one of them. */
+export class SettingsFault extends Error {
+  constructor(faults: readonly string[]) {
+    super(['The settings do not fit:', ...faults.map((fault) => `  ${fault}`)].join('\n'))
+    this.name = 'SettingsFault'
+  }
+}
+
+/**
+ * Reads the settings from environment variables. An empty variable counts as not set.
+ * @throws SettingsFault naming every fault at once
+ */
+export function readSettings(environment: Readonly<Record<string, string | undefined>>): Settings {
+  const given = Object.fromEntries(Object.entries(environment).filter(([, value]) => value?.trim() !== ''))
+  const read = Environment.safeParse(given)
+  if (!read.success) {
+    throw new SettingsFault(read.error.issues.map(({ path, message }) => `${path.map(String).join('.')}: ${message}`))
+  }
+  const settings = read.data
+  return {
+    port: settings.FRONDLINE_PORT, host: settings.FRONDLINE_HOST, home: settings.FRONDLINE_HOME,
+    trees: settings.FRONDLINE_TREES, panelOrigins: settings.FRONDLINE_PANEL_ORIGINS,
+    behindHttps: settings.FRONDLINE_BEHIND_HTTPS, production: settings.NODE_ENV === 'production',
+    casesPerMinute: settings.FRONDLINE_CASES_PER_MINUTE, signInsPerMinute: settings.FRONDLINE_SIGN_INS_PER_MINUTE,
+  }
+}
+
+const wholeNumber = (least: number, most: number, otherwise: number) => z.string().optional().transform((text, context) => {
+  if (text === undefined) return otherwise
+  const number = /^[0-9]{1,9}$/.test(text.trim()) ? Number(text) : NaN
+  if (number >= least && number <= most) return number
+  context.addIssue(`Expected a whole number from ${least} to ${most}, such as ${otherwise}; it is "${text}".`)
+  return z.NEVER
+})
+
+const yesOrNo = z.string().optional().transform((text, context) => {
+  switch (text?.trim().toLowerCase()) {
+    case undefined: case 'no': case 'false': case '0': return false
+    case 'yes': case 'true': case '1': return true
+    default:
+      context.addIssue(`Expected yes or no; it is "${text ?? ''}".`)
+      return z.NEVER
+  }
+})
+
+const origins = z.string().optional().transform((text, context) => {
+  const listed = (text ?? '').split(/[\s,]+/).filter((origin) => origin !== '')
+  for (const origin of listed) {
+    if (isOrigin(origin)) continue
+    context.addIssue(`Expected origins such as https://parish.example, with commas between; "${origin}" is not one.`)
+  }
+  return listed
+})
+
+function isOrigin(text: string): boolean {
+  return /^https?:\/\//.test(text) && URL.canParse(text) && new URL(text).origin === text
+}
+
+const Environment = z.object({
+  FRONDLINE_PORT: wholeNumber(0, 65_535, 8420),
+  FRONDLINE_HOST: z.string().trim().default('127.0.0.1'),
+  FRONDLINE_HOME: z.string().trim().default('./frondline-data'),
+  FRONDLINE_TREES: z.string().trim().default('./trees'),
+  FRONDLINE_PANEL_ORIGINS: origins,
+  FRONDLINE_BEHIND_HTTPS: yesOrNo,
+  FRONDLINE_CASES_PER_MINUTE: wholeNumber(1, 1_000_000, 30),
+  FRONDLINE_SIGN_INS_PER_MINUTE: wholeNumber(1, 1_000_000, 30),
+  NODE_ENV: z.string().optional(),
+})

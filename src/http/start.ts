@@ -1,0 +1,56 @@
+import { randomBytes } from 'node:crypto'
+import type { Logger } from 'pino'
+import { createDesk, type NewAccount } from '../desk/index.js'
+import { openStore } from '../store/index.js'
+import { buildApp } from './build-app.js'
+import { whyNotFitForProduction } from './fit-for-production.js'
+import { listen } from './listen.js'
+import type { Settings } from './settings.js'
+import { followGuide } from './sound-guide.js'
+
+/** What the whole service can be given besides its settings. */
+export interface StartOptions {
+  /** Folder of the built screens. */
+  readonly webDir: string
+  /** The present time; the machine's clock when left out. */
+  readonly clock?: () => Date
+}
+
+/** The service, running. */
+export interface RunningService {
+  readonly url: string
+  /** Accounts made at this start, with their passwords: shown once, then known to nobody else. */
+  readonly newAccounts: readonly NewAccount[]
+  /** Finishes what is under way, then closes the port, the guide and the store. */
+  stop(): Promise<void>
+}
+
+/**
+ * Starts everything: guide, store, desk, app and port. Whatever was opened is closed again when a later part fails. In
+ * a demonstration region a store without people gets one account a role.
+ */
+export async function startService(
+  settings: Settings, log: Logger, { webDir, clock = () => new Date() }: StartOptions,
+): Promise<RunningService> {
+  const opened: (() => Promise<void>)[] = []
+  const closeAll = async (): Promise<void> => {
+    for (const close of opened.splice(0).reverse()) await close()
+  }
+  try {
+    const guide = await followGuide(settings.trees, clock, log, settings.production ? whyNotFitForProduction : () => null)
+    opened.push(guide.stop)
+    const store = await openStore({ home: settings.home })
+    opened.push(store.close)
+
+    const desk = createDesk({ db: store.db, guide: guide.current, clock, randomBytes: (count) => randomBytes(count) })
+    const newAccounts = guide.current().region.demonstration ? await desk.addDemonstrationPeople() : []
+
+    const port = await listen(buildApp({ desk, log, settings, webDir }), settings)
+    opened.push(port.close)
+    log.info({ url: port.url, guide: guide.current().hash }, 'the service is up')
+    return { url: port.url, newAccounts, stop: closeAll }
+  } catch (fault) {
+    await closeAll()
+    throw fault
+  }
+}
