@@ -24,7 +24,7 @@ const steps = [
   ['types', 'node_modules/typescript/bin/tsc', ['-p', '.']],
   ['lint', 'node_modules/eslint/bin/eslint.js', ['--config', 'src/eslint.config.mjs', '--max-warnings', '0', 'src', 'shared', 'tests']],
   ['arrows', 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs', ['--config', '.dependency-cruiser.cjs', 'src', 'shared']],
-  ['tests', 'node_modules/vitest/vitest.mjs', ['run', ...chosen]],
+  ['tests', 'node_modules/vitest/vitest.mjs', ['run', '--config', 'tests/vitest.config.ts', ...chosen]],
 ]
 for (const [name, script, args] of chosen.length > 0 ? steps.slice(-1) : steps) {
   say(`— ${name}`)

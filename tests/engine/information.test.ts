@@ -1,0 +1,79 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { entropyBits, expectedGainBits, posterior } from '../../src/engine/index.js'
+import type { Host } from '../../src/guide/index.js'
+
+/** ln of a table of shares, row by row. */
+function logTable(rows: readonly (readonly number[])[]): Float64Array {
+  return Float64Array.from(rows.flat(), Math.log)
+}
+
+describe('entropy', () => {
+  // H = −Σ p log2 p: Shannon 1948, Bell Syst. Tech. J. 27. The figures are computed from the formula.
+  it.each([
+    [[1 / 8, 1 / 8, 1 / 8, 1 / 8, 1 / 8, 1 / 8, 1 / 8, 1 / 8], 3.0],
+    [[0.5, 0.25, 0.125, 0.125], 1.75],
+    [[0.4, 0.3, 0.15, 0.1, 0.05], 2.0087],
+    [[0.2, 0.2, 0.2, 0.2, 0.2], 2.3219],
+    [[0.9, 0.05, 0.03, 0.02], 0.6175],
+  ])('of %j is %d bits', (shares, bits) => {
+    expect(entropyBits(Float64Array.from(shares))).toBeCloseTo(bits, 4)
+  })
+})
+
+describe('a worked example of Bayes\' rule and information gain', () => {
+  // Prior (.5, .3, .2), P(yes | cause) = (.9, .2, .1). By hand: P(yes) = .45 + .06 + .02 = .53;
+  // after yes (.45, .06, .02)/.53; after no (.05, .24, .18)/.47; gain = 1.4855 − .53 × .7347 − .47 × 1.3693 = .4525.
+  const prior = Float64Array.from([0.5, 0.3, 0.2])
+  const table = logTable([[0.9, 0.1], [0.2, 0.8], [0.1, 0.9]])
+  const host = { logLikelihood: [table] } as unknown as Host
+
+  it('moves the prior as worked by hand', () => {
+    const logs = prior.map(Math.log)
+    const yes = posterior(host, logs, [{ check: 0, answer: 0 }])
+    const no = posterior(host, logs, [{ check: 0, answer: 1 }])
+    expect(Array.from(yes, (p) => p.toFixed(5))).toEqual(['0.84906', '0.11321', '0.03774'])
+    expect(Array.from(no, (p) => p.toFixed(5))).toEqual(['0.10638', '0.51064', '0.38298'])
+    expect(entropyBits(yes)).toBeCloseTo(0.7347, 4)
+    expect(entropyBits(no)).toBeCloseTo(1.3693, 4)
+  })
+
+  it('gains 0.4525 bits', () => {
+    expect(expectedGainBits(prior, table)).toBeCloseTo(0.4525, 4)
+  })
+
+  it('gains nothing from a check whose answers are equally likely everywhere', () => {
+    expect(expectedGainBits(prior, logTable([[0.4, 0.6], [0.4, 0.6], [0.4, 0.6]]))).toBeCloseTo(0, 12)
+  })
+})
+
+describe('expected information gain', () => {
+  const share = fc.double({ min: 0.001, max: 1, noNaN: true })
+  const normal = (weights: readonly number[]): number[] => weights.map((weight) => weight / weights.reduce((a, b) => a + b, 0))
+  const world = fc.integer({ min: 2, max: 6 }).chain((rows) => fc.integer({ min: 2, max: 5 }).chain((answers) => fc.record({
+    prior: fc.array(share, { minLength: rows, maxLength: rows }).map(normal),
+    rows: fc.array(fc.array(share, { minLength: answers, maxLength: answers }).map(normal), { minLength: rows, maxLength: rows }),
+  })))
+
+  it('is never negative and never more than the entropy there is', () => {
+    fc.assert(fc.property(world, ({ prior, rows }) => {
+      const gain = expectedGainBits(Float64Array.from(prior), logTable(rows))
+      expect(gain).toBeGreaterThanOrEqual(0)
+      expect(gain).toBeLessThanOrEqual(entropyBits(Float64Array.from(prior)) + 1e-9)
+    }))
+  })
+
+  it('equals the slow way: entropy now, less the mean entropy after each answer', () => {
+    fc.assert(fc.property(world, ({ prior, rows }) => {
+      const table = logTable(rows)
+      const host = { logLikelihood: [table] } as unknown as Host
+      const before = Float64Array.from(prior)
+      let after = 0
+      for (let answer = 0; answer < (rows[0]?.length ?? 0); answer++) {
+        const share = rows.reduce((sum, row, number) => sum + (prior[number] ?? 0) * (row[answer] ?? 0), 0)
+        after += share * entropyBits(posterior(host, before.map(Math.log), [{ check: 0, answer }]))
+      }
+      expect(expectedGainBits(before, table)).toBeCloseTo(entropyBits(before) - after, 8)
+    }))
+  })
+})

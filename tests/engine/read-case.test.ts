@@ -1,0 +1,191 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { type Evidence, type Finding, readCase } from '../../src/engine/index.js'
+import { CANT_LOOK, type CheckId, type Guide, NOT_SURE, type RedFlagId } from '../../src/guide/index.js'
+import { lettuceGuide, swap } from '../guide/lettuce-world.js'
+import { lettuceCase, MAY_DAY } from './lettuce-case.js'
+
+const guide = lettuceGuide()
+
+/** Any findings at all about the lettuce world, at most one a check. */
+const findings = fc.uniqueArray(
+  fc.constantFrom(...guide.checks).chain((check) => fc.record({
+    check: fc.constant(check.id),
+    answer: fc.constantFrom(...check.answers.map(({ label }) => label), NOT_SURE, CANT_LOOK),
+    from: fc.constantFrom('asked', 'said', 'note', 'photo') as fc.Arbitrary<Finding['from']>,
+  })),
+  { selector: ({ check }) => check, maxLength: 3 },
+)
+
+describe('reading a case', () => {
+  it('asks where the plant is not settled', () => {
+    expect(readCase(guide, { ...lettuceCase(), start: null }, MAY_DAY).step).toEqual({ kind: 'place' })
+  })
+
+  it('asks the first check of the tree', () => {
+    expect(readCase(guide, lettuceCase(), MAY_DAY).step).toEqual({ kind: 'ask', check: 'leaf-top', by: 'tree' })
+  })
+
+  it('begins at the entry where the complaint starts', () => {
+    expect(readCase(guide, lettuceCase([], 'slime'), MAY_DAY).step).toEqual({ kind: 'ask', check: 'slime', by: 'tree' })
+  })
+
+  it('follows the tree in its order and concludes with reasons', () => {
+    const reading = readCase(guide, lettuceCase([['leaf-top', 'pale patches'], ['leaf-underside', 'white fuzz']]), MAY_DAY)
+    expect(reading.step).toEqual({ kind: 'conclude', problem: 'downy-mildew' })
+    expect(reading.path.map(({ node }) => node)).toEqual(['top', 'underside'])
+    const [first] = reading.differential
+    expect(first?.problem).toBe('downy-mildew')
+    expect(first?.reasons.map(({ check, seen }) => [check, seen])).toEqual([['leaf-top', 'almost always'], ['leaf-underside', 'usually']])
+    expect(first?.reasons.every(({ weight }) => weight > 0)).toBe(true)
+  })
+
+  it('takes the branch for *not sure* where the tree has one', () => {
+    expect(readCase(guide, lettuceCase([['leaf-top', NOT_SURE]]), MAY_DAY).step).toEqual({ kind: 'ask', check: 'leaf-underside', by: 'tree' })
+  })
+
+  it('treats *can\'t look now* like *not sure*', () => {
+    expect(readCase(guide, lettuceCase([['leaf-top', CANT_LOOK]]), MAY_DAY).step).toEqual(readCase(guide, lettuceCase([['leaf-top', NOT_SURE]]), MAY_DAY).step)
+  })
+
+  it('picks the most telling check itself where the tree has no branch for *not sure*', () => {
+    const { step } = readCase(guide, lettuceCase([['slime', NOT_SURE]], 'slime'), MAY_DAY)
+    expect(step).toEqual({ kind: 'ask', check: 'leaf-top', by: 'gain' })
+  })
+
+  it('hands over with the tree\'s own words at a branch that says so', () => {
+    const { step } = readCase(guide, lettuceCase([['leaf-top', 'pale patches'], ['leaf-underside', 'nothing']]), MAY_DAY)
+    expect(step).toMatchObject({ kind: 'hand-over', because: 'Pale patches without fuzz need a closer look.' })
+  })
+
+  it('hands over rather than guess when nobody could look at anything', () => {
+    const { step } = readCase(guide, lettuceCase([['leaf-top', NOT_SURE], ['leaf-underside', NOT_SURE], ['slime', NOT_SURE]]), MAY_DAY)
+    expect(step.kind).toBe('hand-over')
+  })
+
+  it('recomputes everything when an early answer is changed', () => {
+    const before = readCase(guide, lettuceCase([['leaf-top', 'pale patches'], ['leaf-underside', 'white fuzz']]), MAY_DAY)
+    const after = readCase(guide, lettuceCase([['leaf-top', 'ragged holes'], ['leaf-underside', 'white fuzz']]), MAY_DAY)
+    expect(before.step.kind).toBe('conclude')
+    expect(after.path.map(({ node }) => node)).toEqual(['top'])
+    expect(after.step).toMatchObject({ kind: 'ask', check: 'slime' })
+  })
+
+  it('never asks what was already said', () => {
+    const said: Evidence = { ...lettuceCase(), findings: [{ check: 'leaf-top' as CheckId, answer: 'ragged holes', from: 'said' }] }
+    expect(readCase(guide, said, MAY_DAY).step).toEqual({ kind: 'ask', check: 'slime', by: 'tree' })
+  })
+
+  it('ignores a finding about a check that the guide no longer has', () => {
+    const gone = lettuceCase([['a-check-that-was', 'yes']])
+    expect(readCase(guide, gone, MAY_DAY).step).toEqual(readCase(guide, lettuceCase(), MAY_DAY).step)
+  })
+
+  it('starts at the top of the tree when the entry is no longer there', () => {
+    expect(readCase(guide, lettuceCase([], 'a-node-that-was'), MAY_DAY).step).toEqual({ kind: 'ask', check: 'leaf-top', by: 'tree' })
+  })
+
+  it('moves to another host\'s tree where an answer leads there, and weighs that host\'s problems', () => {
+    const two = lettuceGuide({
+      'hosts/some-plant.yaml': `host: some-plant
+name: Some plant
+called: [some plant]
+start: top
+nodes:
+  top:
+    check: slime
+    answers: { yes: { host: lettuce }, no: { hand over: "Not known." } }
+`,
+    })
+    const evidence = { ...lettuceCase([['slime', 'yes']]), start: { host: 'some-plant', node: null } } as unknown as Evidence
+    const reading = readCase(two, evidence, MAY_DAY)
+    expect(reading.host).toBe('lettuce')
+    expect(reading.step).toEqual({ kind: 'ask', check: 'leaf-top', by: 'tree' })
+    expect(reading.differential[0]?.problem).toBe('slugs')
+  })
+})
+
+describe('red flags in a case', () => {
+  const flagged: Evidence = { ...lettuceCase(), redFlags: ['sap-on-skin' as RedFlagId] }
+
+  it('stop the questions until the asker goes on', () => {
+    expect(readCase(guide, flagged, MAY_DAY)).toMatchObject({ step: { kind: 'red-flag' }, cards: ['sap-on-skin'] })
+  })
+
+  it('stay on the case after the asker has gone on', () => {
+    const reading = readCase(guide, { ...flagged, carriedOn: true }, MAY_DAY)
+    expect(reading.step.kind).toBe('ask')
+    expect(reading.cards).toEqual(['sap-on-skin'])
+  })
+
+  it('are raised by an answer as well as by words', () => {
+    const reading = readCase(guide, lettuceCase([['leaf-underside', 'a burning sap']], 'underside'), MAY_DAY)
+    expect(reading).toMatchObject({ step: { kind: 'red-flag' }, cards: ['sap-on-skin'] })
+  })
+
+  it('of the kind that ends a case cannot be gone past', () => {
+    const stopping = lettuceGuide({ 'red-flags/sap-on-skin.yaml': swap('then: carry on', 'then: stop') })
+    expect(readCase(stopping, { ...flagged, carriedOn: true }, MAY_DAY).step).toEqual({ kind: 'red-flag' })
+  })
+
+  it('of level caution do not stop the questions', () => {
+    const gentle = lettuceGuide({ 'red-flags/sap-on-skin.yaml': swap('level: emergency', 'level: caution') })
+    expect(readCase(gentle, flagged, MAY_DAY)).toMatchObject({ step: { kind: 'ask' }, cards: ['sap-on-skin'] })
+  })
+})
+
+describe('any case at all', () => {
+  it('gives probabilities that sum to one', () => {
+    fc.assert(fc.property(findings, (some) => {
+      const { differential } = readCase(guide, { ...lettuceCase(), findings: some }, MAY_DAY)
+      expect(differential.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(1, 12)
+    }))
+  })
+
+  it('reads the same whatever the order of its findings', () => {
+    fc.assert(fc.property(findings.chain((some) => fc.tuple(fc.constant(some), fc.shuffledSubarray(some, { minLength: some.length }))), ([one, other]) => {
+      expect(readCase(guide, { ...lettuceCase(), findings: other }, MAY_DAY)).toEqual(readCase(guide, { ...lettuceCase(), findings: one }, MAY_DAY))
+    }))
+  })
+
+  it('reads the same after it was saved as JSON and loaded', () => {
+    fc.assert(fc.property(findings, (some) => {
+      const evidence = { ...lettuceCase(), findings: some }
+      expect(readCase(guide, JSON.parse(JSON.stringify(evidence)) as Evidence, MAY_DAY)).toEqual(readCase(guide, evidence, MAY_DAY))
+    }))
+  })
+
+  it('is not moved by *not sure*', () => {
+    fc.assert(fc.property(findings, (some) => {
+      const told = some.filter(({ answer }) => answer !== NOT_SURE && answer !== CANT_LOOK)
+      const all = readCase(guide, { ...lettuceCase(), findings: some }, MAY_DAY).differential
+      expect(all).toEqual(readCase(guide, { ...lettuceCase(), findings: told }, MAY_DAY).differential)
+    }))
+  })
+
+  it('never asks a check that has an answer', () => {
+    fc.assert(fc.property(findings, (some) => {
+      const { step } = readCase(guide, { ...lettuceCase(), findings: some }, MAY_DAY)
+      if (step.kind === 'ask') expect(some.map(({ check }) => check)).not.toContain(step.check)
+    }))
+  })
+})
+
+/** Follows every answer of every check from a start, and gives the number of checks of the longest case. */
+export function longestCase(world: Guide, evidence: Evidence, asked = 0): number {
+  if (asked > 20) throw new Error('The engine does not end.')
+  const { step } = readCase(world, evidence, MAY_DAY)
+  if (step.kind !== 'ask') return asked
+  const check = world.checks[world.checkNumbers.get(step.check) ?? -1]
+  const answers = [...(check?.answers.map(({ label }) => label) ?? []), NOT_SURE]
+  return Math.max(...answers.map((answer) =>
+    longestCase(world, { ...evidence, carriedOn: true, findings: [...evidence.findings, { check: step.check, answer, from: 'asked' }] }, asked + 1)))
+}
+
+describe('every path', () => {
+  it('ends in a conclusion or a hand-over within the checks there are', () => {
+    for (const node of guide.hosts[0]?.nodes ?? []) {
+      expect(longestCase(guide, lettuceCase([], node.name))).toBeLessThanOrEqual(guide.checks.length)
+    }
+  })
+})
