@@ -1,5 +1,5 @@
 import type { ComponentChildren, Ref } from 'preact'
-import { useState } from 'preact/hooks'
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { Contact, HandOver } from '../../../shared/index.js'
 import { useWording } from '../wording/language.js'
 
@@ -7,6 +7,8 @@ interface HandOverFormProps {
   readonly disabled: boolean
   readonly sending: boolean
   readonly headingRef: Ref<HTMLHeadingElement>
+  /** Puts the focus in the first field, for those who work by keys. */
+  readonly startInField?: boolean
   /** Why the case is handed over, above the form. */
   readonly children?: ComponentChildren
   readonly onHandOver: (body: Omit<HandOver, 'revision'>) => void
@@ -14,13 +16,16 @@ interface HandOverFormProps {
 }
 
 /** The way to a specialist: contact if the asker likes, a note if there is more to say. */
-export function HandOverForm({ disabled, sending, headingRef, children, onHandOver, onLeave }: HandOverFormProps) {
+export function HandOverForm({ disabled, sending, headingRef, startInField = false, children, onHandOver, onLeave }: HandOverFormProps) {
   const words = useWording().handOver
   const [name, setName] = useState('')
   const [email, setEmail] = useState('')
   const [phone, setPhone] = useState('')
   const [note, setNote] = useState('')
   const [faults, setFaults] = useState<{ email?: string, phone?: string }>({})
+
+  const firstField = useRef<HTMLInputElement>(null)
+  useLayoutEffect(() => { if (startInField) firstField.current?.focus() }, [startInField])
 
   function submit(event: Event): void {
     event.preventDefault()
@@ -38,9 +43,9 @@ export function HandOverForm({ disabled, sending, headingRef, children, onHandOv
     <div class="field">
       <label for={`contact-${key}`}>{label} <span class="hint">{words.optional}</span></label>
       <input
-        id={`contact-${key}`} type={key === 'name' ? 'text' : key === 'email' ? 'email' : 'tel'} value={value}
+        id={`contact-${key}`} list={undefined} ref={key === 'name' ? firstField : null} type={key === 'name' ? 'text' : key === 'email' ? 'email' : 'tel'} value={value}
         autocomplete={key === 'phone' ? 'tel' as const : key} maxLength={key === 'phone' ? 40 : 120}
-        aria-invalid={fault !== undefined} aria-describedby={fault === undefined ? undefined : `fault-${key}`}
+        aria-invalid={fault !== undefined} {...(fault === undefined ? {} : { 'aria-describedby': `fault-${key}` })}
         onInput={event => set(event.currentTarget.value)}
       />
       {fault !== undefined && <p class="fault" id={`fault-${key}`} role="alert">{fault}</p>}

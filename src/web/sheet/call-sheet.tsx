@@ -1,0 +1,219 @@
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
+import type { CaseView, CheckCard, RegionView } from '../../../shared/index.js'
+import { AdviceSheet } from '../case/advice-sheet.js'
+import { FilledLines } from '../case/filled-lines.js'
+import { FlagCards } from '../case/flag-cards.js'
+import { HandOverForm } from '../case/hand-over-form.js'
+import { LikelyList } from '../case/likely-list.js'
+import { offeredPlaces } from '../case/offered-places.js'
+import { PlantPicker } from '../case/plant-picker.js'
+import { SpecimenLabel } from '../case/specimen-label.js'
+import { TroubleNote } from '../case/trouble-note.js'
+import { useSession } from '../case/use-session.js'
+import { momentInWords } from '../wording/day.js'
+import type { Service } from '../wire/service.js'
+import { BlankCall } from './blank-call.js'
+import { KeyBoard, useKeys, type KeyAction } from './keys.js'
+import type { OpenCall } from './open-calls.js'
+import { CANT_LOOK_KEY, NOT_SURE_KEY, ReadAloud } from './read-aloud.js'
+import { CANT_LOOK, NOT_SURE } from '../case/check-line.js'
+import { WritingLine } from './writing-line.js'
+
+interface CallSheetProps {
+  readonly call: OpenCall
+  readonly service: Service
+  readonly region: RegionView | null
+  /** Keys of the desk around this sheet: another call, a new one, the end of this one. */
+  readonly deskActions: readonly KeyAction[]
+  readonly onDraft: (words: string) => void
+}
+
+type Aside =
+  | { readonly kind: 'words' | 'note' | 'which line' | 'plant' | 'hand over' }
+  | { readonly kind: 'line'; readonly check: CheckCard; readonly before: string | null }
+
+/** One call on one sheet, worked by keys alone. */
+export function CallSheet({ call, service, region, deskActions, onDraft }: CallSheetProps) {
+  const { session } = call
+  const state = useSession(session)
+  const { view } = state
+  const [aside, setAside] = useState<Aside | null>(null)
+  const heading = useRef<HTMLHeadingElement>(null)
+  useLayoutEffect(() => setAside(null), [state.ownTurns])
+  const turn = useRef(state.ownTurns)
+  useEffect(() => {
+    if (turn.current === state.ownTurns) return
+    turn.current = state.ownTurns
+    heading.current?.focus()
+  }, [state.ownTurns])
+
+  const openCheck = view === null ? null : aside?.kind === 'line' ? aside : view.step.kind === 'ask' && aside === null ? { check: view.step.check, before: null } : null
+  const answer = (check: CheckCard, label: string) => session.change({ path: 'answers', body: { check: check.id, answer: label } })
+  const settle = (host: string, node: string | null) => session.change({ path: 'place', body: { host, node } })
+  const offers = view !== null && view.step.kind === 'place' && aside === null ? offeredPlaces(view.place) : []
+
+  const actions: KeyAction[] = []
+  if (view !== null) {
+    if (openCheck !== null) {
+      openCheck.check.answers.forEach((label, place) => actions.push({ key: String(place + 1), words: label, run: () => answer(openCheck.check, label) }))
+      actions.push({ key: NOT_SURE_KEY, words: 'not sure', run: () => answer(openCheck.check, NOT_SURE) })
+      actions.push({ key: CANT_LOOK_KEY, words: 'can’t look now', run: () => answer(openCheck.check, CANT_LOOK) })
+    }
+    offers.forEach((offer, place) => actions.push({ key: String(place + 1), words: `${offer.hostName}: ${offer.phrase ?? 'complaint not clear'}`, run: () => settle(offer.host, offer.node) }))
+    if (view.step.kind === 'red-flag' && !view.cards.some(card => card.then === 'stop')) {
+      actions.push({ key: 'G', words: 'Go on: the caller has done this', run: () => session.change({ path: 'carry-on', body: {} }) })
+    }
+    actions.push({ key: 'M', words: 'Make a note', run: () => setAside({ kind: 'note' }) })
+    actions.push({ key: 'W', words: 'Write more of the caller’s words', run: () => setAside({ kind: 'words' }) })
+    if (view.lines.length > 0) actions.push({ key: 'B', words: 'Back to a line, to change it', run: () => setAside({ kind: 'which line' }) })
+    actions.push({ key: 'P', words: 'Pick another plant or complaint', run: () => setAside({ kind: 'plant' }) })
+    if (view.ticket === null) actions.push({ key: 'H', words: 'Hand over to a specialist', run: () => setAside({ kind: 'hand over' }) })
+  }
+  actions.push(...deskActions)
+  const keys = useKeys(actions, () => setAside(null))
+  const isAnswerKey = (action: KeyAction) => /[1-8]/.test(action.key)
+
+  return (
+    <div class="call">
+      <section class="sheet" aria-label={`Call ${call.number}`}>
+        {view === null
+          ? state.errand?.kind === 'load' ? <p class="step">Fetching the call …</p>
+            : <BlankCall service={service} region={region} draft={call.draft} sending={state.sending} onDraft={onDraft} onOpen={session.open} />
+          : worked(view)}
+        <TroubleNote state={state} session={session} />
+      </section>
+      <KeyBoard actions={actions.filter(action => !isAnswerKey(action))} keys={keys} />
+    </div>
+  )
+
+  function worked(view: CaseView) {
+    const busy = state.sending
+    return (
+      <>
+        <FlagCards cards={view.cards} newCards={state.newCards} />
+        <div class="sheet-top">
+          <section class="words" aria-label="The caller’s words">
+            <h3>The caller’s words</h3>
+            {view.words.map((said, place) => <blockquote key={place}>{said}</blockquote>)}
+          </section>
+          <SpecimenLabel
+            view={view} districtName={region?.districts.find(row => row.district === view.district)?.name ?? view.district}
+            onChange={() => setAside({ kind: 'plant' })} changeKey="P"
+          />
+        </div>
+        <FilledLines lines={view.lines} disabled={busy} onChange={line => setAside({ kind: 'line', check: line.check, before: line.answer })} />
+        {view.notes.length > 0 && (
+          <section class="step notes"><h3>Notes</h3><ul>{view.notes.map((note, place) => <li key={place}><span class="written">{note.text}</span> <span class="origin">{momentInWords(note.at)}</span></li>)}</ul></section>
+        )}
+        {aside !== null && asideParts(view, aside, busy)}
+        {(aside === null || aside.kind === 'note' || aside.kind === 'words' || aside.kind === 'which line') && step(view, busy)}
+      </>
+    )
+  }
+
+  function asideParts(view: CaseView, aside: Aside, busy: boolean) {
+    switch (aside.kind) {
+      case 'note':
+        return <WritingLine key="note" label="Note" save="Keep the note" disabled={busy} onSave={text => session.change({ path: 'notes', body: { text } })} />
+      case 'words':
+        return <WritingLine key="words" label="More of the caller’s words" save="Add" disabled={busy} onSave={words => session.change({ path: 'words', body: { words } })} />
+      case 'which line':
+        return (
+          <WritingLine key="line" label={`Which line, 1 to ${view.lines.length}?`} save="Open the line" short disabled={busy} onSave={text => {
+            const line = view.lines[Number(text) - 1]
+            if (line !== undefined) setAside({ kind: 'line', check: line.check, before: line.answer })
+          }} />
+        )
+      case 'line': {
+        const place = view.lines.findIndex(line => line.check.id === aside.check.id)
+        return (
+          <ReadAloud
+            check={aside.check} number={place < 0 ? view.lines.length + 1 : place + 1} left={null} before={aside.before} disabled={busy} headingRef={heading}
+            onAnswer={label => answer(aside.check, label)}
+          />
+        )
+      }
+      case 'plant':
+        return (
+          <div class="step">
+            <h2 class="step-title">Which plant, and what is wrong?</h2>
+            <p class="hint"><kbd>Enter</kbd> takes the first line.</p>
+            <PlantPicker service={service} disabled={busy} startAt={null} onPick={settle} leaveWords="Leave it as it was" onLeave={() => setAside(null)} />
+          </div>
+        )
+      case 'hand over':
+        return <HandOverForm disabled={busy} sending={busy} headingRef={heading} startInField onHandOver={body => session.change({ path: 'hand-over', body })} onLeave={() => setAside(null)} />
+    }
+  }
+
+  function step(view: CaseView, busy: boolean) {
+    if (view.ticket !== null) return handedOver(view)
+    const { step } = view
+    switch (step.kind) {
+      case 'red-flag':
+        return (
+          <div class="step">
+            <h2 class="step-title" tabIndex={-1} ref={heading}>First the card above</h2>
+            <p>{view.cards.some(card => card.then === 'stop') ? 'This call stops here. The plant can wait.' : 'Read it to the caller. When they have done it, press G to go on.'}</p>
+          </div>
+        )
+      case 'place':
+        return (
+          <div class="step">
+            <h2 class="step-title" tabIndex={-1} ref={heading}>{offers.length > 0 ? 'What is the call about?' : 'Which plant is it?'}</h2>
+            {offers.length === 0 && <p>Nothing fits yet. Press P to pick the plant, or W to write more words.</p>}
+            <div class="answers">
+              {offers.map((offer, place) => (
+                <button type="button" class="answer" key={`${offer.host}/${offer.node ?? ''}`} disabled={busy} onClick={() => settle(offer.host, offer.node)}>
+                  <span><kbd>{place + 1}</kbd> <b>{offer.hostName}</b> <span class="written">{offer.phrase ?? 'complaint not clear'}</span></span>
+                </button>
+              ))}
+            </div>
+          </div>
+        )
+      case 'ask':
+        return aside !== null ? null : (
+          <ReadAloud
+            check={step.check} number={view.lines.length + 1} left={step.left} before={null} disabled={busy} headingRef={heading}
+            onAnswer={label => answer(step.check, label)}
+          />
+        )
+      case 'conclude':
+        return <AdviceSheet conclusion={step} headingRef={heading} />
+      case 'hand-over':
+        return (
+          <div class="step">
+            <h2 class="step-title" tabIndex={-1} ref={heading}>We cannot settle this alone</h2>
+            <p class="because">{step.because}</p>
+            <p>Press <kbd>H</kbd> to hand it over.</p>
+            <LikelyList likely={step.likely} title="What it could be" reasons={false} />
+            {step.unsettled.length > 0 && (
+              <section class="unsettled"><h4>The caller could still look at this</h4>
+                <ul>{step.unsettled.map(check => (
+                  <li key={check.id}>{check.ask} <button type="button" class="quiet" onClick={() => setAside({ kind: 'line', check, before: null })}>Ask this</button></li>
+                ))}</ul>
+              </section>
+            )}
+          </div>
+        )
+    }
+  }
+
+  function handedOver(view: CaseView) {
+    const { ticket } = view
+    if (ticket === null) return null
+    return (
+      <div class="step">
+        <h2 class="step-title" tabIndex={-1} ref={heading}>{ticket.reply === null ? 'Handed over to a specialist' : 'A specialist has answered'}</h2>
+        {ticket.reply !== null
+          ? <><p class="because">{ticket.reply.problemName}</p><p class="letter">{ticket.reply.text}</p></>
+          : (
+            <>
+              <p>{ticket.contactGiven ? 'The specialist has the caller’s contact.' : 'No contact was given: read the caller their private link, or call them back yourself.'}</p>
+              <p>Private link: <span class="written">{`${location.origin}/case#${view.link}`}</span></p>
+            </>
+          )}
+      </div>
+    )
+  }
+}

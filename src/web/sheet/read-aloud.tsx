@@ -1,0 +1,48 @@
+import type { Ref } from 'preact'
+import type { CheckCard } from '../../../shared/index.js'
+import { CANT_LOOK, NOT_SURE } from '../case/check-line.js'
+
+interface ReadAloudProps {
+  readonly check: CheckCard
+  readonly number: number
+  readonly left: number | null
+  readonly before: string | null
+  readonly disabled: boolean
+  readonly headingRef: Ref<HTMLHeadingElement>
+  readonly onAnswer: (answer: string) => void
+}
+
+/** Keys of the two answers that are always there, beside 1 to 6 for the check's own. */
+export const NOT_SURE_KEY = '7'
+export const CANT_LOOK_KEY = '8'
+
+/** A check as it is read to a caller, and its answers by number. */
+export function ReadAloud({ check, number, left, before, disabled, headingRef, onAnswer }: ReadAloudProps) {
+  const rows = [
+    ...check.answers.map((label, place) => ({ label, key: String(place + 1) })),
+    { label: NOT_SURE, key: NOT_SURE_KEY },
+    { label: CANT_LOOK, key: CANT_LOOK_KEY },
+  ]
+  return (
+    <div class="check read-aloud">
+      <span class="number" aria-hidden="true">{number}</span>
+      <div class="check-body">
+        <p class="kicker">Line {number}. Read to the caller{before === null && left !== null && ` (about ${left} to go)`}</p>
+        <h2 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h2>
+        <p class="spoken">{check.how}</p>
+        <p class="hint">If they ask why: {check.why}</p>
+        <div class="answers" role="group" aria-labelledby="check-ask">
+          {rows.map(row => (
+            <button
+              type="button" key={row.label} disabled={disabled} onClick={() => onAnswer(row.label)}
+              class={`answer ${row.label === before ? 'marked' : ''} ${row.key === NOT_SURE_KEY || row.key === CANT_LOOK_KEY ? 'aside' : ''}`}
+            >
+              <span><kbd>{row.key}</kbd> <span class="answer-words">{row.label}</span></span>
+              {row.label === before && <span class="answer-note">the answer so far</span>}
+            </button>
+          ))}
+        </div>
+      </div>
+    </div>
+  )
+}
