@@ -123,7 +123,11 @@ function buildHost(draft: HostDraft, number: number, parts: {
   const total = own.reduce((sum, { weight }) => sum + weight, 0)
   const commonness = Float64Array.from(own, ({ weight }) => weight / total)
   const checkSet = new Set(nodes.map(({ check }) => check))
-  for (const { index } of own) for (const sign of problems[index]?.signs ?? []) checkSet.add(sign.check)
+  // A problem shared with other hosts may mention their own checks; only problems of this host alone add checks.
+  for (const { index } of own) {
+    if (parts.problemDrafts[index]?.hosts.length !== 1) continue
+    for (const sign of problems[index]?.signs ?? []) checkSet.add(sign.check)
+  }
   const hostChecks = [...checkSet].sort((a, b) => a - b)
   return {
     id: draft.id.value as HostId, number, name: draft.name, called: values(draft.called), start: resolve(nodeNumbers, draft.start.value),

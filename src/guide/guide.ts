@@ -119,7 +119,7 @@ export interface Host {
   readonly problems: Int32Array
   /** How common each problem is among the host's complaints, in the order of `problems`; sums to 1. */
   readonly commonness: Float64Array
-  /** Numbers of the checks its tree asks or its problems' profiles mention. */
+  /** Numbers of the checks its tree asks, or that the profiles of problems found on this host alone mention. */
   readonly checks: Int32Array
   /**
    * For each check of `checks`, ln P(answer | problem), row by row: one row a problem in the order of `problems`,
