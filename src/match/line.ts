@@ -1,0 +1,28 @@
+import { type MatchIndex, matchQuestion } from './match.js'
+
+/** One line of `frondline match`: what was heard in one question, as plain JSON. Lists are best first. */
+export interface MatchLine {
+  readonly text: string
+  readonly redFlags: readonly string[]
+  readonly hosts: readonly { readonly host: string; readonly score: number }[]
+  readonly entries: readonly {
+    readonly host: string
+    readonly node: string
+    readonly score: number
+    readonly problems: readonly string[]
+  }[]
+}
+
+/**
+ * Matches one question and keeps what a script wants to read.
+ * The command line prints one such line for each line it is given: `JSON.stringify(matchLine(index, line))`.
+ */
+export function matchLine(index: MatchIndex, words: string): MatchLine {
+  const { redFlags, hosts, entries } = matchQuestion(index, words)
+  return {
+    text: words,
+    redFlags: redFlags.map(({ redFlag }) => redFlag),
+    hosts: hosts.map(({ host, score }) => ({ host, score })),
+    entries: entries.map(({ host, node, score, problems }) => ({ host, node, score, problems })),
+  }
+}

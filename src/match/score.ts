@@ -1,0 +1,67 @@
+/**
+ * Every weight and cut-off of the matching, in one place. All shares are 0 to 1.
+ * Chosen by trying lay questions against the demonstration guide; common practice, no published source.
+ */
+export const WEIGHTS = {
+  /**
+   * Words of a question that are weighed for hosts and entries; red flags listen to all. A question on the wire has at
+   * most 4,000 characters, about 800 words. 400 to 2,000 is sensible; the bound keeps 20,000 characters under 50 ms.
+   */
+  wordsWeighed: 1_000,
+  /** Different unknown words that are looked up for a likely misspelling. Each costs about a millisecond. 10 to 40. */
+  wordsRespelled: 16,
+  /** Words longer than this are not respelled: no plant or complaint is. */
+  longestRespelled: 20,
+
+  /** Host named in another form than the guide lists ("apples" for "apple"). Below an exact name, above a misspelling. */
+  hostInflected: 0.98,
+  /** Taken off for each slip in a misspelled host name. 0.05 to 0.2. */
+  hostSlip: 0.1,
+  /** Host that only says where or near what ("next to the maple"). 0.3 to 0.6: still an offer, never the first. */
+  hostNearby: 0.45,
+  /** Host that only describes a thing ("tomato stakes", "rose bed", "apple juice"). */
+  hostThing: 0.35,
+  /** The unknown plant's names ("bush", "tree") fit nearly every question, so they count little. */
+  hostUnknown: 0.3,
+  /** Added for each further time the host is named, up to three: the plant of the story is named again. */
+  hostAgain: 0.03,
+  /** Hosts below this are not offered. */
+  hostLeast: 0.25,
+
+  /** From this score on a host counts as named, and entries of other hosts step back. Above `hostNearby`. */
+  hostNamed: 0.6,
+  /** What is left of an entry's score when another host is named. 0.2 to 0.5: "strongly preferred", not "only". */
+  entryOtherHost: 0.3,
+  /** The same for the unknown plant, and for it when no host is named: a real host's equal entry comes first. */
+  entryUnknownHost: 0.85,
+
+  /** Share of an entry's score that holds when its phrase covers little of what was asked. The rest grows with coverage. */
+  phraseAlone: 0.4,
+  /** A question's words beyond this many average ones do not make coverage harder: long stories wander. 3 to 8. */
+  wordsToCover: 5,
+  /** Share of a node's score given by all its phrases together rather than by the best one. 0.1 to 0.4. */
+  phrasesTogether: 0.2,
+  /** Lost by a phrase whose words stand far apart in the question. 0.1 to 0.3. */
+  scattered: 0.2,
+  /** A complaint word known only by respelling counts this much. */
+  respelledWord: 0.75,
+  /** Entries below this are noise. */
+  entryLeast: 0.2,
+  /** Longest lists given back. */
+  mostHosts: 6,
+  mostEntries: 12,
+} as const
+
+/**
+ * Slips allowed between a written word and a known one of `letters` letters: none below five, one below eight, then two.
+ * Short plant names differ by one letter from too many other words (pea, pear, pest).
+ */
+export function slipsAllowed(letters: number): number {
+  if (letters < 5) return 0
+  return letters < 8 ? 1 : 2
+}
+
+/** Brings a score to 0..1 and two decimals more than anyone reads, so that equal matches compare equal. */
+export function tidyScore(score: number): number {
+  return Math.round(Math.min(1, Math.max(0, score)) * 10_000) / 10_000
+}
