@@ -1,8 +1,10 @@
 import { Command } from 'commander'
 import { askCommand } from './commands/ask.js'
 import { matchCommand } from './commands/match.js'
+import { peopleCommand } from './commands/people.js'
 import { proofCommand } from './commands/proof.js'
 import { replayCommand } from './commands/replay.js'
+import { serveCommand } from './commands/serve.js'
 
 /** The command line, whole: every command with its own --help. */
 export function program(): Command {
@@ -14,4 +16,6 @@ export function program(): Command {
     .addCommand(askCommand())
     .addCommand(matchCommand())
     .addCommand(replayCommand())
+    .addCommand(serveCommand())
+    .addCommand(peopleCommand())
 }

@@ -26,6 +26,9 @@ export interface Room {
   readonly randomBytes: (count: number) => Uint8Array
 }
 
+/** As much of the room as accounts need: no guide. */
+export type PeopleRoom = Pick<Room, 'db' | 'now' | 'randomBytes'>
+
 /** Lays the parts out for the use cases. The match index is built once a guide. */
 export function furnishRoom(parts: DeskParts): Room {
   let current: Knowledge | null = null
@@ -34,5 +37,7 @@ export function furnishRoom(parts: DeskParts): Room {
     if (current?.guide !== guide) current = { guide, index: buildMatchIndex(guide) }
     return current
   }
+  // Now, or the first asker would wait for it.
+  knowledge()
   return { db: parts.db, knowledge, now: parts.clock, randomBytes: parts.randomBytes }
 }

@@ -6,7 +6,7 @@ export { contactOf, insertContact } from './contacts.js'
 export type { ContactRow } from './contacts.js'
 export { openStore, STORE_FILE } from './open-store.js'
 export type { StoreSettings } from './open-store.js'
-export { countPeople, insertPerson, markPersonRemoved, personByName } from './people.js'
+export { countPeople, insertPerson, markPersonRemoved, peopleNow, personByName } from './people.js'
 export type { PersonRow } from './people.js'
 export { deleteSession, deleteSessionsOf, deleteSpentSessions, insertSession, personBySession } from './sessions.js'
 export {

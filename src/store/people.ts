@@ -25,3 +25,8 @@ export async function countPeople(db: Db): Promise<number> {
 export async function markPersonRemoved(db: Db, id: number, at: string): Promise<void> {
   await db.updateTable('person').set({ removed_at: at }).where('id', '=', id).where('removed_at', 'is', null).execute()
 }
+
+/** Everyone whose account has not ended, by name. */
+export function peopleNow(db: Db): Promise<PersonRow[]> {
+  return db.selectFrom('person').selectAll().where('removed_at', 'is', null).orderBy('name').execute()
+}

@@ -1,6 +1,6 @@
-import type { Role } from '../../../shared/index.js'
-import { countPeople, deleteSessionsOf, insertPerson, markPersonRemoved, personByName } from '../../store/index.js'
-import type { Room } from '../room.js'
+import { type Person, Role } from '../../../shared/index.js'
+import { countPeople, deleteSessionsOf, insertPerson, markPersonRemoved, peopleNow, personByName } from '../../store/index.js'
+import type { PeopleRoom } from '../room.js'
 import { hashPassword } from './passwords.js'
 
 /** A new account with the password it starts with; the password is shown once and kept nowhere. */
@@ -24,7 +24,7 @@ const DEMONSTRATION_PEOPLE: readonly Omit<NewAccount, 'password'>[] = [
  * Makes an account with a random password. Throws when the name was ever used: histories name people, so a name is
  * never given to a second person.
  */
-export async function addPerson(room: Room, name: string, role: Role): Promise<NewAccount> {
+export async function addPerson(room: PeopleRoom, name: string, role: Role): Promise<NewAccount> {
   if (await personByName(room.db, name) !== undefined) {
     throw new Error(`The name "${name}" is taken, or was once. Choose another.`)
   }
@@ -36,7 +36,7 @@ export async function addPerson(room: Room, name: string, role: Role): Promise<N
 }
 
 /** Ends an account and all its sessions. False when nobody has this name. */
-export async function removePerson(room: Room, name: string): Promise<boolean> {
+export async function removePerson(room: PeopleRoom, name: string): Promise<boolean> {
   return room.db.transaction().execute(async (db) => {
     const person = await personByName(db, name)
     if (person === undefined || person.removed_at !== null) return false
@@ -46,8 +46,13 @@ export async function removePerson(room: Room, name: string): Promise<boolean> {
   })
 }
 
+/** Everyone who may sign in, by name. */
+export async function listPeople(room: PeopleRoom): Promise<readonly Person[]> {
+  return (await peopleNow(room.db)).map((row) => ({ name: row.name, role: Role.parse(row.role) }))
+}
+
 /** On a store that has never had people, makes one account a role; otherwise makes none. */
-export async function addDemonstrationPeople(room: Room): Promise<readonly NewAccount[]> {
+export async function addDemonstrationPeople(room: PeopleRoom): Promise<readonly NewAccount[]> {
   if (await countPeople(room.db) > 0) return []
   const made: NewAccount[] = []
   for (const { name, role } of DEMONSTRATION_PEOPLE) made.push(await addPerson(room, name, role))
