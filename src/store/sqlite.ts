@@ -2,8 +2,8 @@ import { mkdirSync } from 'node:fs'
 import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
 import {
-  CompiledQuery, type ColumnDefinitionBuilder, type DatabaseConnection, type Dialect, type Driver, SqliteDialect,
-  type SqliteDialectConfig, SqliteDriver,
+  CompiledQuery, type ColumnDefinitionBuilder, type DatabaseConnection, type Dialect, type DialectAdapter, type Driver,
+  SqliteAdapter, SqliteDialect, type SqliteDialectConfig, SqliteDriver,
 } from 'kysely'
 import type { ColumnKinds } from './migrations/column-kinds.js'
 
@@ -43,6 +43,13 @@ class WritersFirstDriver extends SqliteDriver {
   }
 }
 
+/** SQLite can undo the making of a table, so a migration that fails leaves nothing behind. */
+class UndoingAdapter extends SqliteAdapter {
+  override get supportsTransactionalDdl(): boolean {
+    return true
+  }
+}
+
 class WritersFirstDialect extends SqliteDialect {
   readonly #config: SqliteDialectConfig
 
@@ -53,5 +60,9 @@ class WritersFirstDialect extends SqliteDialect {
 
   override createDriver(): Driver {
     return new WritersFirstDriver(this.#config)
+  }
+
+  override createAdapter(): DialectAdapter {
+    return new UndoingAdapter()
   }
 }
