@@ -51,7 +51,10 @@ export async function applyChange(
   if (!always && now.revision >= MOST_CHANGES) throw new DeskFault('CASE_FULL')
 
   const knowledge = room.knowledge()
-  const { evidence, words, matched } = keepCards(knowledge.guide, now, change.apply(now, knowledge))
+  const { evidence: changed, words, matched } = change.apply(now, knowledge)
+  // Keeping the cards changes neither the cards nor the differential, so one reading serves for both.
+  const reading = readCaseFile(knowledge.guide, { ...now, evidence: changed })
+  const evidence = keepCards(knowledge.guide, now.evidence, changed, reading.cards)
   const advanced = await advanceCase(db, now.id, now.revision, {
     evidence: JSON.stringify(evidence), words: JSON.stringify(words), matched: JSON.stringify(matched),
     guide_hash: knowledge.guide.hash,
@@ -61,7 +64,6 @@ export async function applyChange(
     case_id: now.id, revision: now.revision + 1, kind: change.kind, content: JSON.stringify(change.content),
     person_id: who?.id ?? null, at: room.now().toISOString(),
   })
-  const reading = readCaseFile(knowledge.guide, { ...now, evidence })
   await raiseUrgency(room, db, now.id, knowledge.guide, reading)
   return 'applied'
 }
