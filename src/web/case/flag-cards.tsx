@@ -1,3 +1,4 @@
+import type { Ref } from 'preact'
 import type { FlagCard } from '../../../shared/index.js'
 import { useWording } from '../wording/language.js'
 
@@ -5,20 +6,22 @@ interface FlagCardsProps {
   readonly cards: readonly FlagCard[]
   /** Ids of cards that appeared just now: these speak up once; the others only stand there. */
   readonly newCards: readonly string[]
+  /** Set while the cards are the one thing to attend to: the first card's title. */
+  readonly headingRef?: Ref<HTMLHeadingElement> | null
 }
 
 /** The red-flag cards of a case, what to do first. They stay on top for the rest of the case. */
-export function FlagCards({ cards, newCards }: FlagCardsProps) {
+export function FlagCards({ cards, newCards, headingRef = null }: FlagCardsProps) {
   const worstFirst = [...cards].sort((one, other) => Number(other.level === 'emergency') - Number(one.level === 'emergency'))
-  return <>{worstFirst.map(card => <Card key={card.id} card={card} speaksUp={newCards.includes(card.id)} />)}</>
+  return <>{worstFirst.map((card, place) => <Card key={card.id} card={card} speaksUp={newCards.includes(card.id)} headingRef={place === 0 ? headingRef : null} />)}</>
 }
 
-function Card({ card, speaksUp }: { readonly card: FlagCard, readonly speaksUp: boolean }) {
+function Card({ card, speaksUp, headingRef }: { readonly card: FlagCard, readonly speaksUp: boolean, readonly headingRef: Ref<HTMLHeadingElement> | null }) {
   const words = useWording().flags
   const heading = `flag-${card.id}`
   return (
     <section class={`flag ${card.level}`} aria-labelledby={heading} {...(speaksUp ? { role: 'alert' } : {})}>
-      <h3 class="flag-title" id={heading}>
+      <h3 class="flag-title" id={heading} tabIndex={-1} ref={headingRef}>
         <span class="flag-level">{card.level === 'emergency' ? words.emergency : words.caution}</span>
         <span class="flag-name">{card.title}</span>
       </h3>

@@ -1,6 +1,7 @@
 import type { ComponentChildren, Ref } from 'preact'
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { Contact, HandOver } from '../../../shared/index.js'
+import { LONGEST_WORDS } from './longest-words.js'
 import { useWording } from '../wording/language.js'
 
 interface HandOverFormProps {
@@ -68,7 +69,7 @@ export function HandOverForm({ disabled, sending, headingRef, startInField = fal
       </fieldset>
       <div class="field">
         <label for="hand-over-note">{words.note}</label>
-        <textarea id="hand-over-note" rows={3} maxLength={MAX_NOTE} value={note} onInput={event => setNote(event.currentTarget.value)} />
+        <textarea id="hand-over-note" rows={3} maxLength={LONGEST_WORDS} value={note} onInput={event => setNote(event.currentTarget.value)} />
       </div>
       <p class="row">
         <button type="submit" class="main" disabled={disabled}>{sending ? words.sending : words.submit}</button>
@@ -95,5 +96,3 @@ function looksLikeEmail(text: string): boolean {
 function looksLikePhone(text: string): boolean {
   return /^[0-9+() .\-x]*$/.test(text.trim())
 }
-
-const MAX_NOTE: typeof import('../../../shared/index.js').MAX_WORDS = 4000

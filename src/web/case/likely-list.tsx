@@ -1,15 +1,19 @@
 import type { LikelyLine, ReasonLine } from '../../../shared/index.js'
 import { useWording } from '../wording/language.js'
 
-/** Problems in order of how likely they are: a plain bar with its number, and the reasons for and against. */
+/**
+ * Problems in order of how likely they are: a plain bar with its number.
+ * With `reasons`, for specialists, all of them and what speaks for and against; without, only the few worth a thought.
+ */
 export function LikelyList({ likely, title, reasons }: { readonly likely: readonly LikelyLine[], readonly title: string, readonly reasons: boolean }) {
   const wording = useWording()
-  if (likely.length === 0) return null
+  const shown = reasons ? likely : likely.filter(line => line.probability >= LEAST_SHARE_SHOWN).slice(0, MOST_SHOWN)
+  if (shown.length === 0) return null
   return (
     <section class="likely">
       <h4>{title}</h4>
       <ul>
-        {likely.map(line => (
+        {shown.map(line => (
           <li key={line.problem ?? ''}>
             <div class="likely-row">
               <span class="likely-name">{line.problem === null ? wording.likely.somethingElse : line.name}</span>
@@ -55,3 +59,7 @@ function ReasonGroup({ title, mark, rows }: { readonly title: string, readonly m
     </div>
   )
 }
+
+/** Below one in twenty a cause is more worry than help to an asker. */
+const LEAST_SHARE_SHOWN = 0.05
+const MOST_SHOWN = 4

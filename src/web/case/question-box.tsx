@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks'
 import type { OpenCase, RegionView } from '../../../shared/index.js'
+import { LONGEST_WORDS } from './longest-words.js'
 import { useWording } from '../wording/language.js'
 
 interface QuestionBoxProps {
@@ -22,7 +23,7 @@ export function QuestionBox({ region, district, sending, onOpen }: QuestionBoxPr
   function submit(event: Event): void {
     event.preventDefault()
     const said = typed.trim()
-    const found = said === '' ? words.empty : said.length > MAX_WORDS ? words.tooLong(MAX_WORDS) : null
+    const found = said === '' ? words.empty : said.length > LONGEST_WORDS ? words.tooLong(LONGEST_WORDS) : null
     setFault(found)
     if (found !== null) return
     onOpen(here === '' ? { words: said } : { words: said, district: here })
@@ -61,5 +62,3 @@ export function QuestionBox({ region, district, sending, onOpen }: QuestionBoxPr
     </form>
   )
 }
-
-const MAX_WORDS: typeof import('../../../shared/index.js').MAX_WORDS = 4000

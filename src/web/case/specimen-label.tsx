@@ -18,7 +18,7 @@ export function SpecimenLabel({ view, districtName, onChange, changeKey }: Speci
   return (
     <section class="label" aria-label={words.title}>
       <dl>
-        <div><dt>{words.plant}</dt><dd class="written plant">{view.place.host?.name ?? words.notYet}</dd></div>
+        <div><dt>{words.plant}</dt><dd class={settled ? 'written plant' : 'unknown'}>{view.place.host?.name ?? words.notYet}</dd></div>
         {settled && <div><dt>{words.trouble}</dt><dd class="written">{view.place.complaint ?? words.fromTheTop}</dd></div>}
         {districtName !== null && <div><dt>{words.place}</dt><dd class="written">{districtName}</dd></div>}
         <div><dt>{words.date}</dt><dd class="written">{dayInWords(view.askedOn)}</dd></div>

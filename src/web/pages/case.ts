@@ -6,9 +6,14 @@ async function showCase(): Promise<void> {
   await customElements.whenDefined('frondline-panel')
   const main = document.querySelector('#page')
   const panel = document.createElement('frondline-panel') as PanelElement
-  panel.caseLink = location.hash.slice(1)
+  panel.caseLink = linkInAddress()
   main?.append(panel)
-  window.addEventListener('hashchange', () => { panel.caseLink = location.hash.slice(1) })
+  window.addEventListener('hashchange', () => { panel.caseLink = linkInAddress() })
+}
+
+/** Links typed from paper may come without the '#'. */
+function linkInAddress(): string {
+  return location.hash === '' ? location.pathname.replace(/^\/case\/?/, '') : location.hash.slice(1)
 }
 
 void showCase()

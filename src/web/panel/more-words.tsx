@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks'
+import { LONGEST_WORDS } from '../case/longest-words.js'
 import { useWording } from '../wording/language.js'
 
 /** A folded place at the foot of the sheet for what the asker noticed since. */
@@ -16,11 +17,9 @@ export function MoreWords({ disabled, onAdd }: { readonly disabled: boolean, rea
       <summary>{words.title}</summary>
       <form onSubmit={submit}>
         <label for="more-words">{words.label}</label>
-        <textarea id="more-words" class="ruled" rows={2} maxLength={MAX_WORDS} value={typed} onInput={event => setTyped(event.currentTarget.value)} />
+        <textarea id="more-words" class="ruled" rows={2} maxLength={LONGEST_WORDS} value={typed} onInput={event => setTyped(event.currentTarget.value)} />
         <button type="submit" class="second" disabled={disabled}>{words.submit}</button>
       </form>
     </details>
   )
 }
-
-const MAX_WORDS: typeof import('../../../shared/index.js').MAX_WORDS = 4000

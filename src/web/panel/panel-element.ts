@@ -9,13 +9,17 @@ import { keptLink, type KeptLink } from './kept-link.js'
 import { PanelSheet } from './panel-sheet.js'
 import { accentStyle, panelStyle } from './panel-style.js'
 
+// The file may be imported where there is no document, such as on a server.
+// eslint-disable-next-line @typescript-eslint/no-extraneous-class
+const ElementBase = globalThis.HTMLElement ?? (class {} as typeof HTMLElement)
+
 /**
  * The asker's panel as a custom element. Importing this file registers nothing; `define.ts` does.
  *
  * Everything lives in a shadow root, so neither side's CSS reaches the other. While the panel is out of the document it
  * sends nothing; put back, it goes on where it was.
  */
-export class PanelElement extends (globalThis.HTMLElement ?? class {} as typeof HTMLElement) {
+export class PanelElement extends ElementBase {
   static readonly observedAttributes: readonly PanelAttribute[] = panelAttributes
 
   /** Address of the service for panels that name none; `define.ts` sets the script's own origin. */
@@ -138,6 +142,8 @@ export class PanelElement extends (globalThis.HTMLElement ?? class {} as typeof 
     const told = `${attribute}=${value}`
     if (this.#warned.has(told)) return
     this.#warned.add(told)
+    // The page's author reads the console; nobody else should be bothered with it.
+    // eslint-disable-next-line no-console
     console.warn(`<${this.localName}> cannot use ${attribute}="${value}". It expects ${expected}, and goes on without it.`)
   }
 }

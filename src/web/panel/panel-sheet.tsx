@@ -8,6 +8,7 @@ import { PlantPicker } from '../case/plant-picker.js'
 import { QuestionBox } from '../case/question-box.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
 import { TroubleNote } from '../case/trouble-note.js'
+import { useFocusAfter } from '../case/use-focus-after.js'
 import { useSession } from '../case/use-session.js'
 import { useWording } from '../wording/language.js'
 import type { Service } from '../wire/service.js'
@@ -54,12 +55,13 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
         {region !== null && <p class="sheet-by">{region.helpline}</p>}
         {region?.demonstration === true && <p class="sheet-demo">{words.demonstration}</p>}
       </header>
+      {state.trouble?.kind === 'gone' && <TroubleNote state={state} session={session} />}
       {view === null
         ? state.errand?.kind === 'load' && state.trouble === null
           ? <p class="step">{words.opening}</p>
           : <QuestionBox region={region} district={district} sending={busy} onOpen={session.open} />
         : filledSheet(view)}
-      <TroubleNote state={state} session={session} />
+      {view === null && state.trouble?.kind !== 'gone' && <TroubleNote state={state} session={session} />}
       <Announcer state={state} />
     </section>
   )
@@ -76,7 +78,7 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
     )
     return (
       <>
-        <FlagCards cards={view.cards} newCards={state.newCards} />
+        <FlagCards cards={view.cards} newCards={state.newCards} headingRef={view.step.kind === 'red-flag' ? heading : null} />
         {view.ticket !== null && (
           <AfterHandOver
             ticket={view.ticket} address={`${service.base}/case#${view.link}`} answerWithinHours={region?.answerWithinHours ?? null}
@@ -113,6 +115,7 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
             onLeave={() => setAside(null)} onLookAt={check => lineChange(check, null)}
           />
         )}
+        <TroubleNote state={state} session={session} />
         <footer class="sheet-foot">
           {mayChange && view.step.kind !== 'red-flag' && <MoreWords disabled={busy} onAdd={said => session.change({ path: 'words', body: { words: said } })} />}
           <p class="row">
@@ -135,16 +138,6 @@ export function answerOnItsWay(state: SessionState, check: string): string | nul
 
 function asideKey(aside: Aside | null): string {
   return aside === null ? '' : aside.kind === 'line' ? `line ${aside.check.id}` : aside.kind
-}
-
-/** Moves focus to the heading whenever `key` changes, but not when the sheet first appears. */
-function useFocusAfter(key: string, heading: { readonly current: HTMLHeadingElement | null }): void {
-  const last = useRef(key)
-  useEffect(() => {
-    if (last.current === key) return
-    last.current = key
-    heading.current?.focus()
-  }, [key])
 }
 
 /** Says in one short sentence that the sheet moved on, for those who do not see it. */

@@ -6,6 +6,7 @@ import { CheckLine } from '../case/check-line.js'
 import { HandOverForm } from '../case/hand-over-form.js'
 import { LikelyList } from '../case/likely-list.js'
 import { PlaceChoice } from '../case/place-choice.js'
+import { UnsettledChecks } from '../case/unsettled-checks.js'
 import { useWording } from '../wording/language.js'
 import type { Service } from '../wire/service.js'
 import { answerOnItsWay } from './panel-sheet.js'
@@ -39,7 +40,7 @@ export function PanelStep(props: PanelStepProps) {
   switch (step.kind) {
     case 'red-flag':
       return view.cards.some(card => card.then === 'stop')
-        ? <p class="step" >{words.flags.stopped}</p>
+        ? <p class="step">{words.flags.stopped}</p>
         : (
           <p class="step">
             <button type="button" class="main" disabled={busy} onClick={() => session.change({ path: 'carry-on', body: {} })}>{words.flags.done}</button>
@@ -76,7 +77,12 @@ export function PanelStep(props: PanelStepProps) {
       )
     case 'hand-over':
       return handedOver
-        ? answered ? null : <LikelyList likely={step.likely} title={words.likely.title} reasons={false} />
+        ? answered ? null : (
+          <div class="step">
+            <UnsettledChecks checks={step.unsettled} onLookAt={onLookAt} />
+            <LikelyList likely={step.likely} title={words.likely.title} reasons={false} />
+          </div>
+        )
         : handOver(step)
   }
 
@@ -90,16 +96,7 @@ export function PanelStep(props: PanelStepProps) {
           <>
             <p class="because">{step.because}</p>
             <LikelyList likely={step.likely} title={words.likely.title} reasons={false} />
-            {step.unsettled.length > 0 && (
-              <section class="unsettled">
-                <h4>{words.handOver.unsettled}</h4>
-                <ul>{step.unsettled.map(check => (
-                  <li key={check.id}>
-                    {check.ask} <button type="button" class="quiet" aria-label={`${words.handOver.lookNow}: ${check.ask}`} onClick={() => onLookAt(check)}>{words.handOver.lookNow}</button>
-                  </li>
-                ))}</ul>
-              </section>
-            )}
+            <UnsettledChecks checks={step.unsettled} onLookAt={onLookAt} />
           </>
         )}
       </HandOverForm>

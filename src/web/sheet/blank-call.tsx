@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { OpenCase, RegionView, Suggestions } from '../../../shared/index.js'
 import { FlagCards } from '../case/flag-cards.js'
+import { LONGEST_WORDS } from '../case/longest-words.js'
 import { offeredPlaces } from '../case/offered-places.js'
 import type { Service } from '../wire/service.js'
 
@@ -35,7 +36,7 @@ export function BlankCall({ service, region, draft, sending, onDraft, onOpen }: 
       <div class="field">
         <label for="caller-words">The caller’s words</label>
         <textarea
-          id="caller-words" class="ruled" ref={field} rows={3} maxLength={MAX_WORDS} value={words} aria-describedby="caller-words-hint"
+          id="caller-words" class="ruled" ref={field} rows={3} maxLength={LONGEST_WORDS} value={words} aria-describedby="caller-words-hint"
           onInput={event => { setWords(event.currentTarget.value); onDraft(event.currentTarget.value) }}
           onKeyDown={event => {
             if (event.key !== 'Enter' || event.shiftKey || event.isComposing) return
@@ -90,4 +91,3 @@ function useSuggestions(service: Service, words: string): Suggestions | null {
 
 const LEAST_LETTERS = 3
 const PAUSE_MS = 180
-const MAX_WORDS: typeof import('../../../shared/index.js').MAX_WORDS = 4000

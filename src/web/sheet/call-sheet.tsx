@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { CaseView, CheckCard, RegionView } from '../../../shared/index.js'
 import { AdviceSheet } from '../case/advice-sheet.js'
 import { FilledLines } from '../case/filled-lines.js'
@@ -9,6 +9,8 @@ import { offeredPlaces } from '../case/offered-places.js'
 import { PlantPicker } from '../case/plant-picker.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
 import { TroubleNote } from '../case/trouble-note.js'
+import { UnsettledChecks } from '../case/unsettled-checks.js'
+import { useFocusAfter } from '../case/use-focus-after.js'
 import { useSession } from '../case/use-session.js'
 import { momentInWords } from '../wording/day.js'
 import type { Service } from '../wire/service.js'
@@ -40,12 +42,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
   const [aside, setAside] = useState<Aside | null>(null)
   const heading = useRef<HTMLHeadingElement>(null)
   useLayoutEffect(() => setAside(null), [state.ownTurns])
-  const turn = useRef(state.ownTurns)
-  useEffect(() => {
-    if (turn.current === state.ownTurns) return
-    turn.current = state.ownTurns
-    heading.current?.focus()
-  }, [state.ownTurns])
+  useFocusAfter(`${state.ownTurns}/${aside?.kind === 'line' ? aside.check.id : ''}`, heading)
 
   const openCheck = view === null ? null : aside?.kind === 'line' ? aside : view.step.kind === 'ask' && aside === null ? { check: view.step.check, before: null } : null
   const answer = (check: CheckCard, label: string) => session.change({ path: 'answers', body: { check: check.id, answer: label } })
@@ -187,13 +184,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
             <p class="because">{step.because}</p>
             <p>Press <kbd>H</kbd> to hand it over.</p>
             <LikelyList likely={step.likely} title="What it could be" reasons={false} />
-            {step.unsettled.length > 0 && (
-              <section class="unsettled"><h4>The caller could still look at this</h4>
-                <ul>{step.unsettled.map(check => (
-                  <li key={check.id}>{check.ask} <button type="button" class="quiet" onClick={() => setAside({ kind: 'line', check, before: null })}>Ask this</button></li>
-                ))}</ul>
-              </section>
-            )}
+            <UnsettledChecks checks={step.unsettled} onLookAt={check => setAside({ kind: 'line', check, before: null })} />
           </div>
         )
     }

@@ -1,0 +1,132 @@
+import { useEffect, useRef, useState } from 'preact/hooks'
+import type { RegionView, SettleTicket, TicketView } from '../../../shared/index.js'
+import { FilledLines } from '../case/filled-lines.js'
+import { FlagCards } from '../case/flag-cards.js'
+import { LikelyList } from '../case/likely-list.js'
+import { SpecimenLabel } from '../case/specimen-label.js'
+import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
+import { momentInWords } from '../wording/day.js'
+import type { Service } from '../wire/service.js'
+import { AnswerForm } from './answer-form.js'
+
+interface TicketSheetProps {
+  readonly service: Service
+  readonly region: RegionView | null
+  readonly ticket: string
+  /** Name of the specialist at the bench. */
+  readonly me: string
+  readonly onList: () => void
+}
+
+/** One ticket as one sheet: everything gathered, what it could be and why, and the answer to be written. */
+export function TicketSheet({ service, region, ticket, me, onList }: TicketSheetProps) {
+  const [view, setView] = useState<TicketView | null>(null)
+  const [said, setSaid] = useState<string | null>(null)
+  const [sending, setSending] = useState(false)
+  const title = useRef<HTMLHeadingElement>(null)
+  const answerText = useRef<HTMLTextAreaElement>(null)
+
+  async function fetchTicket(): Promise<void> {
+    const reply = await service.ticket(ticket)
+    if (reply.ok) setView(reply.value)
+    else setSaid(reply.trouble.kind === 'refused' ? reply.trouble.detail : 'We cannot reach the service just now.')
+  }
+  useEffect(() => { void fetchTicket() }, [ticket])
+  useEffect(() => { if (view !== null) title.current?.focus() }, [view === null])
+
+  async function change(send: () => ReturnType<Service['takeTicket']>): Promise<void> {
+    if (sending) return
+    setSending(true)
+    const reply = await send()
+    setSending(false)
+    if (reply.ok) {
+      setView(reply.value)
+      setSaid(null)
+      return
+    }
+    setSaid(reply.trouble.kind === 'refused' ? reply.trouble.detail : 'We cannot reach the service just now. Nothing was lost; please try again.')
+    // Somebody else may have taken or settled it meanwhile: show how it stands.
+    if (reply.trouble.kind === 'refused') await fetchTicket()
+  }
+
+  const mine = view?.state === 'taken' && view.takenBy === me
+  const take = () => void change(() => service.takeTicket(ticket))
+  const actions: KeyAction[] = []
+  if (view?.state === 'waiting') actions.push({ key: 'T', words: 'Take this ticket', run: take })
+  if (mine) actions.push({ key: 'A', words: 'Answer: go to the text', run: () => answerText.current?.focus() })
+  actions.push({ key: 'L', words: 'List of tickets', run: onList })
+  const keys = useKeys(actions, () => {})
+
+  return (
+    <div class="bench">
+      <section class="sheet" aria-labelledby="ticket-title">
+        <header class="sheet-head">
+          <h2 id="ticket-title" tabIndex={-1} ref={title}>Ticket {ticket}</h2>
+          {view !== null && <p class="sheet-by">{stateInWords(view)}</p>}
+        </header>
+        {said !== null && <p class="trouble" role="alert">{said}</p>}
+        {view === null ? said === null && <p class="step">Fetching the ticket …</p> : sheet(view)}
+      </section>
+      <KeyBoard actions={actions} keys={keys} />
+    </div>
+  )
+
+  function sheet(view: TicketView) {
+    const { case: file } = view
+    const reply = file.ticket?.reply ?? null
+    return (
+      <>
+        <div class="step why-line"><p>{view.urgent && <b class="mark">Urgent</b>} {view.why}</p></div>
+        <FlagCards cards={file.cards} newCards={[]} />
+        <div class="sheet-top">
+          <section class="words" aria-label="In their words">
+            <h3>In their words</h3>
+            {file.words.map((words, place) => <blockquote key={place}>{words}</blockquote>)}
+            {view.note !== null && view.note !== '' && <><h3>On handing over</h3><blockquote>{view.note}</blockquote></>}
+          </section>
+          <SpecimenLabel view={file} districtName={region?.districts.find(row => row.district === file.district)?.name ?? file.district} />
+        </div>
+        {file.lines.length === 0 ? <p class="step hint">No check was answered.</p> : <FilledLines lines={file.lines} />}
+        {file.notes.length > 0 && (
+          <section class="step notes"><h3>Notes</h3><ul>{file.notes.map((note, place) => <li key={place}><span class="written">{note.text}</span> <span class="origin">{momentInWords(note.at)}</span></li>)}</ul></section>
+        )}
+        {view.differential.length > 0 && <div class="step"><LikelyList likely={view.differential} title="What it could be" reasons /></div>}
+        <section class="step contact-card"><h3>Contact</h3><ContactRows view={view} /></section>
+        {view.state === 'waiting' && <p class="step"><button type="button" class="main" disabled={sending} onClick={take}>Take this ticket<kbd>T</kbd></button></p>}
+        {mine && (
+          <AnswerForm
+            service={service} view={view} sending={sending} textRef={answerText}
+            onSettle={(body: SettleTicket) => void change(() => service.settleTicket(ticket, body))}
+          />
+        )}
+        {reply !== null && (
+          <section class="step"><h3>The answer</h3><p class="written">{reply.problemName ?? (reply.outcome === 'not known' ? 'Not known' : 'Not a plant problem')}</p><p class="letter">{reply.text}</p></section>
+        )}
+        <details class="step history" open={view.state === 'settled'}>
+          <summary>History</summary>
+          <ol>{view.history.map((event, place) => <li key={place}><span class="origin">{momentInWords(event.at)}</span> {event.what}{event.by !== null && ` (${event.by})`}</li>)}</ol>
+        </details>
+      </>
+    )
+  }
+}
+
+function ContactRows({ view }: { readonly view: TicketView }) {
+  const { contact } = view
+  if (contact === null) return <p>None given. The asker comes back by their private link.</p>
+  return (
+    <ul>
+      {contact.name !== undefined && <li>{contact.name}</li>}
+      {contact.email !== undefined && <li><a href={`mailto:${contact.email}`}>{contact.email}</a></li>}
+      {contact.phone !== undefined && <li><a href={`tel:${contact.phone.replace(/[^0-9+]/g, '')}`}>{contact.phone}</a></li>}
+    </ul>
+  )
+}
+
+function stateInWords(view: TicketView): string {
+  switch (view.state) {
+    case 'waiting': return `Waiting since ${momentInWords(view.openedAt)}`
+    case 'taken': return `With ${view.takenBy ?? 'a specialist'}`
+    case 'settled': return `Settled${view.takenBy === null ? '' : ` by ${view.takenBy}`}`
+  }
+}

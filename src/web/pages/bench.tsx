@@ -1,0 +1,38 @@
+import { render } from 'preact'
+import { useEffect, useState } from 'preact/hooks'
+import type { Person, RegionView } from '../../../shared/index.js'
+import { TicketListPage, type ListedState } from '../bench/ticket-list.js'
+import { TicketSheet } from '../bench/ticket-sheet.js'
+import { createService } from '../wire/service.js'
+import { StaffFrame } from './staff-frame.js'
+import './page.css'
+import './sheet.css'
+import './bench.css'
+
+const service = createService({ base: '', credentials: 'same-origin' })
+
+function BenchPage({ person, region }: { readonly person: Person, readonly region: RegionView | null }) {
+  const [ticket, setTicket] = useState(ticketInAddress)
+  const [state, setState] = useState<ListedState>('waiting')
+  useEffect(() => {
+    const follow = () => setTicket(ticketInAddress())
+    window.addEventListener('hashchange', follow)
+    return () => window.removeEventListener('hashchange', follow)
+  }, [])
+  return ticket === null
+    ? <TicketListPage service={service} region={region} state={state} onState={setState} onOpen={open => { location.hash = `ticket/${open}` }} />
+    : <TicketSheet key={ticket} service={service} region={region} ticket={ticket} me={person.name} onList={() => { location.hash = '' }} />
+}
+
+/** The ticket shown is part of the address, so that the browser's own way back works. */
+function ticketInAddress(): string | null {
+  return /^#ticket\/([0-9]{1,12})$/.exec(location.hash)?.[1] ?? null
+}
+
+const page = document.querySelector('#page')
+if (page !== null) {
+  render(
+    <StaffFrame service={service} title="Bench" here="/bench" roles={['specialist', 'administrator']}>
+      {(person, region) => <BenchPage person={person} region={region} />}
+    </StaffFrame>, page)
+}
