@@ -123,21 +123,50 @@ reviewed: { on: 2026-11-25 }
 
 /** The lettuce world's files, with some replaced (a string), changed (a function) or taken away (null). */
 export function lettuceFiles(changes: Readonly<Record<string, string | null | ((text: string) => string)>> = {}): SourceFile[] {
-  const all = new Map(Object.entries(files))
+  const made = new Map(Object.entries(files))
   for (const [path, change] of Object.entries(changes)) {
     const full = path.startsWith('trees/') ? path : `trees/${path}`
-    const before = all.get(full)
-    if (change === null) all.delete(full)
-    else if (typeof change === 'string') all.set(full, change)
+    const before = made.get(full)
+    if (change === null) made.delete(full)
+    else if (typeof change === 'string') made.set(full, change)
     else {
       if (before === undefined) throw new Error(`The lettuce world has no file ${full}.`)
       const after = change(before)
       if (after === before) throw new Error(`The change to ${full} changes nothing: the test would prove nothing.`)
-      all.set(full, after)
+      made.set(full, after)
     }
   }
-  return [...all].map(([path, text]) => ({ path, text }))
+  return [...made].map(([path, text]) => ({ path, text }))
 }
+
+/** The unchanged text of one file of the lettuce world. */
+export function lettuceText(path: string): string {
+  const text = files[`trees/${path}`]
+  if (text === undefined) throw new Error(`The lettuce world has no file ${path}.`)
+  return text
+}
+
+/** A second host for tests that need one: a rose with no problem of its own, whose tree only hands over. */
+export const ROSE = `host: rose
+name: Rose
+called: [rose]
+start: dawn
+nodes:
+  dawn:
+    check: slime
+    answers:
+      yes: { hand over: "Slime on a rose is odd." }
+      no: { hand over: "A rose has many troubles." }
+`
+
+/** A check that nothing asks. */
+export const SPARE_CHECK = `check: spare
+ask: Is the soil damp?
+how: Touch it.
+why: Dry soil tells.
+effort: glance
+answers: { damp: {}, dry: {} }
+`
 
 /** Replaces one piece of text that must be there. */
 export function swap(from: string, to: string): (text: string) => string {
@@ -153,6 +182,32 @@ export function lettuceGuide(changes: Parameters<typeof lettuceFiles>[0] = {}): 
   const { guide, errors } = compileLettuce(changes)
   if (guide === null) throw new Error(`The lettuce world does not compile: ${errors.map(({ message }) => message).join(' ')}`)
   return guide
+}
+
+/** What the compiler reports as errors in the changed lettuce world, in short form. */
+export function errorsOf(changes: Parameters<typeof lettuceFiles>[0] = {}) {
+  return brief(compileLettuce(changes).errors)
+}
+
+/** What the compiler warns of in the changed lettuce world, in short form. Throws on errors, since warnings do not run then. */
+export function warningsOf(changes: Parameters<typeof lettuceFiles>[0] = {}) {
+  const { errors, warnings } = compileLettuce(changes)
+  if (errors.length > 0) throw new Error(`The lettuce world has errors, so warnings did not run: ${errors.map(({ message }) => message).join(' ')}`)
+  return brief(warnings)
+}
+
+/** A change made of several, one after the other. */
+export function all(...changes: readonly ((text: string) => string)[]): (text: string) => string {
+  return (text) => changes.reduce((changed, change) => {
+    const after = change(changed)
+    if (after === changed) throw new Error('One of several changes changes nothing: the test would prove nothing.')
+    return after
+  }, text)
+}
+
+/** Adds lines at the end of a file. */
+export function append(lines: string): (text: string) => string {
+  return (text) => text + lines
 }
 
 /** Errors in the short form that tests compare: code, place and nearest names. */

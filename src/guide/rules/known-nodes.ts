@@ -1,6 +1,6 @@
 import { closestNames } from '../closest-names.js'
 import type { HostDraft } from '../drafts.js'
-import { findNode, waysOut } from '../link.js'
+import { findNode } from '../link.js'
 import type { RuleContext } from '../rule-context.js'
 import type { Place } from '../source-file.js'
 
@@ -14,11 +14,10 @@ export function knownNodesRule(context: RuleContext): void {
     })
   }
   for (const host of context.guide.hosts.values()) look(host, host.start.value, host.start.at)
-  const seen = new Set<Place>()
   for (const { host, node } of context.nodes()) {
-    for (const { target } of waysOut(context.guide, node)) {
-      if (seen.has(target.at)) continue
-      seen.add(target.at)
+    // As written, not as taken: *other answers* may lead astray even where every answer is named.
+    for (const target of [...node.answers.map((answer) => answer.target), node.otherAnswers, node.notSure]) {
+      if (target === null) continue
       if (target.kind === 'node') look(host, target.node, target.at)
       if (target.kind !== 'host' || target.node === null) continue
       const other = context.guide.hosts.get(target.host.value)
