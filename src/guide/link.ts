@@ -85,9 +85,17 @@ export function nodeOfTarget(guide: LinkedGuide, host: HostDraft, target: Target
 
 /** A host's node by name, or null. */
 export function findNode(host: HostDraft, name: string): LinkedNode | null {
-  const node = host.nodes.find((candidate) => candidate.name.value === name)
+  let nodes: ReadonlyMap<string, NodeDraft> | undefined = nodesByName.get(host)
+  if (nodes === undefined) {
+    nodes = new Map(host.nodes.map((node) => [node.name.value, node]))
+    nodesByName.set(host, nodes)
+  }
+  const node = nodes.get(name)
   return node === undefined ? null : { host, node }
 }
+
+/** Nodes of each tree by name, gathered once: the rules look nodes up again and again, and trees may be large. */
+const nodesByName = new WeakMap<HostDraft, ReadonlyMap<string, NodeDraft>>()
 
 function uniqueByName<Named extends { readonly id: Located<string> }>(kind: string, drafts: readonly Named[], report: Report): Map<string, Named> {
   const byName = new Map<string, Named>()
