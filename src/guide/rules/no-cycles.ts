@@ -15,7 +15,8 @@ export function noCyclesRule(context: RuleContext): void {
     const enter = (here: LinkedNode): void => {
       trail.push(here)
       onTrail.add(here.node)
-      stack.push({ here, next: context.nextNodes(here) })
+      // Once each, or a cycle that two answers close would be reported twice.
+      stack.push({ here, next: [...new Map(context.nextNodes(here).map((next) => [next.node, next])).values()] })
     }
     enter(first)
     while (stack.length > 0) {
