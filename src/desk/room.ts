@@ -29,15 +29,24 @@ export interface Room {
 /** As much of the room as accounts need: no guide. */
 export type PeopleRoom = Pick<Room, 'db' | 'now' | 'randomBytes'>
 
-/** Lays the parts out for the use cases. The match index is built once a guide. */
+/** Lays the parts out for the use cases. */
 export function furnishRoom(parts: DeskParts): Room {
-  let current: Knowledge | null = null
   const knowledge = (): Knowledge => {
     const guide = parts.guide()
-    if (current?.guide !== guide) current = { guide, index: buildMatchIndex(guide) }
-    return current
+    return { guide, index: indexOf(guide) }
   }
   // Now, or the first asker would wait for it.
   knowledge()
   return { db: parts.db, knowledge, now: parts.clock, randomBytes: parts.randomBytes }
+}
+
+/** Building an index takes a good part of a second, so it is done once for each guide. */
+const indexes = new WeakMap<Guide, MatchIndex>()
+
+function indexOf(guide: Guide): MatchIndex {
+  const known = indexes.get(guide)
+  if (known !== undefined) return known
+  const index = buildMatchIndex(guide)
+  indexes.set(guide, index)
+  return index
 }
