@@ -2,10 +2,10 @@ import type { Ref } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import type { ProblemRows, SettleTicket, TicketView } from '../../../shared/index.js'
 import { useRows } from '../case/use-rows.js'
-import type { Service } from '../wire/service.js'
+import type { StaffService } from '../wire/staff-service.js'
 
 interface AnswerFormProps {
-  readonly service: Service
+  readonly service: StaffService
   readonly view: TicketView
   readonly sending: boolean
   readonly textRef: Ref<HTMLTextAreaElement>

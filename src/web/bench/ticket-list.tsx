@@ -1,14 +1,14 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { RegionView, TicketList } from '../../../shared/index.js'
 import { momentInWords } from '../wording/day.js'
-import type { Service } from '../wire/service.js'
+import type { StaffService } from '../wire/staff-service.js'
 import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
 
 export type TicketRow = TicketList['tickets'][number]
 export type ListedState = TicketRow['state']
 
 interface TicketListPageProps {
-  readonly service: Service
+  readonly service: StaffService
   readonly region: RegionView | null
   readonly state: ListedState
   readonly onState: (state: ListedState) => void

@@ -1,16 +1,16 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { RegionView, SettleTicket, TicketView } from '../../../shared/index.js'
+import type { LikelyLine, RegionView, SettleTicket, TicketView } from '../../../shared/index.js'
 import { FilledLines } from '../case/filled-lines.js'
 import { FlagCards } from '../case/flag-cards.js'
 import { LikelyList } from '../case/likely-list.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
 import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
 import { momentInWords } from '../wording/day.js'
-import type { Service } from '../wire/service.js'
+import type { StaffService } from '../wire/staff-service.js'
 import { AnswerForm } from './answer-form.js'
 
 interface TicketSheetProps {
-  readonly service: Service
+  readonly service: StaffService
   readonly region: RegionView | null
   readonly ticket: string
   /** Name of the specialist at the bench. */
@@ -34,7 +34,7 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
   useEffect(() => { void fetchTicket() }, [ticket])
   useEffect(() => { if (view !== null) title.current?.focus() }, [view === null])
 
-  async function change(send: () => ReturnType<Service['takeTicket']>): Promise<void> {
+  async function change(send: () => ReturnType<StaffService['takeTicket']>): Promise<void> {
     if (sending) return
     setSending(true)
     const reply = await send()
@@ -90,7 +90,7 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
         {file.notes.length > 0 && (
           <section class="step notes"><h3>Notes</h3><ul>{file.notes.map((note, place) => <li key={place}><span class="written">{note.text}</span> <span class="origin">{momentInWords(note.at)}</span></li>)}</ul></section>
         )}
-        {view.differential.length > 0 && <div class="step"><LikelyList likely={view.differential} title="What it could be" reasons /></div>}
+        <div class="step"><DifferentialLists differential={view.differential} /></div>
         <section class="step contact-card"><h3>Contact</h3><ContactRows view={view} /></section>
         {view.state === 'waiting' && <p class="step"><button type="button" class="main" disabled={sending} onClick={take}>Take this ticket<kbd>T</kbd></button></p>}
         {mine && (
@@ -109,6 +109,23 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
       </>
     )
   }
+}
+
+/** The causes worth weighing with all their reasons; the long tail in one line each. */
+function DifferentialLists({ differential }: { readonly differential: readonly LikelyLine[] }) {
+  const weighed = differential.filter((line, place) => line.probability >= WORTH_WEIGHING || place < 2)
+  const tail = differential.filter(line => !weighed.includes(line))
+  return (
+    <>
+      <LikelyList likely={weighed} title="What it could be" reasons />
+      {tail.length > 0 && (
+        <details>
+          <summary>{tail.length} more, each under {WORTH_WEIGHING * 100} in 100</summary>
+          <ul>{tail.map(line => <li key={line.problem ?? ''}>{line.problem === null ? 'Something not on our list' : line.name} <span class="origin">{(line.probability * 100).toFixed(1)} in 100</span></li>)}</ul>
+        </details>
+      )}
+    </>
+  )
 }
 
 function ContactRows({ view }: { readonly view: TicketView }) {
@@ -130,3 +147,5 @@ function stateInWords(view: TicketView): string {
     case 'settled': return `Settled${view.takenBy === null ? '' : ` by ${view.takenBy}`}`
   }
 }
+
+const WORTH_WEIGHING = 0.03

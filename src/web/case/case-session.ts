@@ -1,7 +1,7 @@
 import type { CaseView, OpenCase } from '../../../shared/index.js'
 import { MAX_REPEATS, waitBeforeAttempt } from '../wire/backoff.js'
 import type { Reply, Trouble } from '../wire/reply.js'
-import type { CaseChangeBodies, Service } from '../wire/service.js'
+import type { CaseChangeBodies, CaseService } from '../wire/case-service.js'
 
 /** A change to the case as the screens state it; the session adds the revision. */
 export type CaseChange = {
@@ -57,7 +57,7 @@ export interface CaseSession {
  * One case worked from one screen: sends its changes one at a time, keeps what could not be sent and tries again,
  * and follows the service when the case was changed elsewhere.
  */
-export function createCaseSession(service: Service, onLink: (link: string | null) => void = () => {}): CaseSession {
+export function createCaseSession(service: CaseService, onLink: (link: string | null) => void = () => {}): CaseSession {
   let state: SessionState = { view: null, errand: null, sending: false, trouble: null, ownTurns: 0, newCards: [] }
   let repeats = 0
   let paused = false
@@ -182,7 +182,7 @@ export function createCaseSession(service: Service, onLink: (link: string | null
   }
 }
 
-function send(service: Service, errand: Errand, signal: AbortSignal): Promise<Reply<CaseView>> {
+function send(service: CaseService, errand: Errand, signal: AbortSignal): Promise<Reply<CaseView>> {
   switch (errand.kind) {
     case 'open': return service.openCase(errand.body, signal)
     case 'load': return service.caseByLink(errand.link, signal)

@@ -1,14 +1,14 @@
 import type { Ref } from 'preact'
 import { useState } from 'preact/hooks'
 import type { CaseView } from '../../../shared/index.js'
-import type { Service } from '../wire/service.js'
+import type { CaseService } from '../wire/case-service.js'
 import { useWording } from '../wording/language.js'
 import { offeredPlaces } from './offered-places.js'
 import { PlantPicker } from './plant-picker.js'
 
 interface PlaceChoiceProps {
   readonly view: CaseView
-  readonly service: Service
+  readonly service: CaseService
   readonly disabled: boolean
   readonly headingRef: Ref<HTMLHeadingElement>
   readonly onSettle: (host: string, node: string | null) => void
@@ -30,7 +30,7 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: P
             {offers.map((offer, place) => (
               <li key={`${offer.host}/${offer.node ?? ''}`}>
                 <button type="button" class={place === 0 ? 'offer first' : 'offer'} disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
-                  {place === 0 && offers.length > 1 && <span class="kicker">{words.guess}</span>}
+                  {place === 0 && offers.length > 1 && view.place.hosts.some(host => host.host === offer.host) && <span class="kicker">{words.guess}</span>}
                   <span class="offer-plant">{offer.hostName}</span>
                   <span class="offer-trouble">{offer.phrase ?? words.anything}</span>
                   {offer.heard.length > 0 && (

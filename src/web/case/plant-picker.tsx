@@ -1,12 +1,12 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { ComplaintRow, HostRow } from './row-types.js'
-import type { Service } from '../wire/service.js'
+import type { CaseService } from '../wire/case-service.js'
 import { useWording } from '../wording/language.js'
 import { bestFitting } from './best-fitting.js'
 import { useRows } from './use-rows.js'
 
 interface PlantPickerProps {
-  readonly service: Service
+  readonly service: CaseService
   readonly disabled: boolean
   /** A plant already known, so that only the complaint is left to pick. */
   readonly startAt: string | null

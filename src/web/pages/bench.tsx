@@ -3,13 +3,13 @@ import { useEffect, useState } from 'preact/hooks'
 import type { Person, RegionView } from '../../../shared/index.js'
 import { TicketListPage, type ListedState } from '../bench/ticket-list.js'
 import { TicketSheet } from '../bench/ticket-sheet.js'
-import { createService } from '../wire/service.js'
+import { createStaffService } from '../wire/staff-service.js'
 import { StaffFrame } from './staff-frame.js'
 import './page.css'
 import './sheet.css'
 import './bench.css'
 
-const service = createService({ base: '', credentials: 'same-origin' })
+const service = createStaffService()
 
 function BenchPage({ person, region }: { readonly person: Person, readonly region: RegionView | null }) {
   const [ticket, setTicket] = useState(ticketInAddress)

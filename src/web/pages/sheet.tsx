@@ -5,12 +5,12 @@ import { useSession } from '../case/use-session.js'
 import { CallSheet } from '../sheet/call-sheet.js'
 import type { KeyAction } from '../sheet/keys.js'
 import { blankCall, keepDesk, MOST_CALLS, takeUpCalls, type CallDesk, type OpenCall } from '../sheet/open-calls.js'
-import { createService } from '../wire/service.js'
+import { createStaffService } from '../wire/staff-service.js'
 import { StaffFrame } from './staff-frame.js'
 import './page.css'
 import './sheet.css'
 
-const service = createService({ base: '', credentials: 'same-origin' })
+const service = createStaffService()
 
 function SheetPage({ region }: { readonly region: RegionView | null }) {
   const [desk, setDesk] = useState<CallDesk | null>(null)

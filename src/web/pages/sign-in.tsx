@@ -1,10 +1,10 @@
 import { render } from 'preact'
 import { useState } from 'preact/hooks'
 import type { Person } from '../../../shared/index.js'
-import { createService } from '../wire/service.js'
+import { createStaffService } from '../wire/staff-service.js'
 import './page.css'
 
-const service = createService({ base: '', credentials: 'same-origin' })
+const service = createStaffService()
 
 function SignInPage() {
   const [name, setName] = useState('')

@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import type { Person, RegionView, Role } from '../../../shared/index.js'
-import type { Service } from '../wire/service.js'
+import type { StaffService } from '../wire/staff-service.js'
 
 interface StaffFrameProps {
-  readonly service: Service
+  readonly service: StaffService
   readonly title: string
   /** This page's own address, to come back to after signing in. */
   readonly here: '/sheet' | '/bench'

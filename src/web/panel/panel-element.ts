@@ -1,7 +1,7 @@
 import { h, render } from 'preact'
 import type { RegionView } from '../../../shared/index.js'
 import { createCaseSession, type CaseSession } from '../case/case-session.js'
-import { createService, type Service } from '../wire/service.js'
+import { createCaseService, type CaseService } from '../wire/case-service.js'
 import { languages, WordingProvider } from '../wording/language.js'
 import { en } from '../wording/en.js'
 import { panelAttributes, readAttributes, type PanelAttribute, type PanelSettings } from './attributes.js'
@@ -27,7 +27,7 @@ export class PanelElement extends ElementBase {
 
   readonly #warned = new Set<string>()
   #settings: PanelSettings | null = null
-  #service: Service | null = null
+  #service: CaseService | null = null
   #session: CaseSession | null = null
   #kept: KeptLink | null = null
   #region: RegionView | null = null
@@ -95,7 +95,7 @@ export class PanelElement extends ElementBase {
     this.#session?.pause()
     this.#regionRequest?.abort()
     this.#region = null
-    this.#service = createService({ base, credentials: 'omit' })
+    this.#service = createCaseService({ base, credentials: 'omit' })
     const kept = keptLink(base, this.#place ?? '')
     this.#kept = kept
     this.#session = createCaseSession(this.#service, link => this.#kept?.write(link))

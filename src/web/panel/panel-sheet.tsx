@@ -11,14 +11,14 @@ import { TroubleNote } from '../case/trouble-note.js'
 import { useFocusAfter } from '../case/use-focus-after.js'
 import { useSession } from '../case/use-session.js'
 import { useWording } from '../wording/language.js'
-import type { Service } from '../wire/service.js'
+import type { CaseService } from '../wire/case-service.js'
 import { CheckLine } from '../case/check-line.js'
 import { MoreWords } from './more-words.js'
 import { PanelStep } from './panel-step.js'
 
 export interface PanelSheetProps {
   readonly session: CaseSession
-  readonly service: Service
+  readonly service: CaseService
   readonly region: RegionView | null
   readonly district: string | null
   /** True when the sheet is the whole page, so that printing the page prints the sheet. */

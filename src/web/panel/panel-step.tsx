@@ -8,14 +8,14 @@ import { LikelyList } from '../case/likely-list.js'
 import { PlaceChoice } from '../case/place-choice.js'
 import { UnsettledChecks } from '../case/unsettled-checks.js'
 import { useWording } from '../wording/language.js'
-import type { Service } from '../wire/service.js'
+import type { CaseService } from '../wire/case-service.js'
 import { answerOnItsWay } from './panel-sheet.js'
 
 interface PanelStepProps {
   readonly view: CaseView
   readonly session: CaseSession
   readonly state: SessionState
-  readonly service: Service
+  readonly service: CaseService
   readonly headingRef: Ref<HTMLHeadingElement>
   readonly wholePage: boolean
   /** The asker wants a specialist although the step is another. */

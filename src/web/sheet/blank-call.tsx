@@ -3,10 +3,10 @@ import type { OpenCase, RegionView, Suggestions } from '../../../shared/index.js
 import { FlagCards } from '../case/flag-cards.js'
 import { LONGEST_WORDS } from '../case/longest-words.js'
 import { offeredPlaces } from '../case/offered-places.js'
-import type { Service } from '../wire/service.js'
+import type { StaffService } from '../wire/staff-service.js'
 
 interface BlankCallProps {
-  readonly service: Service
+  readonly service: StaffService
   readonly region: RegionView | null
   readonly draft: string
   readonly sending: boolean
@@ -25,6 +25,8 @@ export function BlankCall({ service, region, draft, sending, onDraft, onOpen }: 
   function open(): void {
     const said = words.trim()
     if (said === '' || sending) return
+    // Keys pressed while the sheet starts must not end up in the words.
+    field.current?.blur()
     onOpen(district === '' ? { words: said } : { words: said, district })
   }
 
@@ -72,7 +74,7 @@ export function BlankCall({ service, region, draft, sending, onDraft, onOpen }: 
 }
 
 /** What the words so far would lead to. A pause in typing asks; a newer question calls off the one before. */
-function useSuggestions(service: Service, words: string): Suggestions | null {
+function useSuggestions(service: StaffService, words: string): Suggestions | null {
   const [suggestions, setSuggestions] = useState<Suggestions | null>(null)
   useEffect(() => {
     const said = words.trim()

@@ -13,7 +13,7 @@ import { UnsettledChecks } from '../case/unsettled-checks.js'
 import { useFocusAfter } from '../case/use-focus-after.js'
 import { useSession } from '../case/use-session.js'
 import { momentInWords } from '../wording/day.js'
-import type { Service } from '../wire/service.js'
+import type { StaffService } from '../wire/staff-service.js'
 import { BlankCall } from './blank-call.js'
 import { KeyBoard, useKeys, type KeyAction } from './keys.js'
 import type { OpenCall } from './open-calls.js'
@@ -23,7 +23,7 @@ import { WritingLine } from './writing-line.js'
 
 interface CallSheetProps {
   readonly call: OpenCall
-  readonly service: Service
+  readonly service: StaffService
   readonly region: RegionView | null
   /** Keys of the desk around this sheet: another call, a new one, the end of this one. */
   readonly deskActions: readonly KeyAction[]
@@ -162,7 +162,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
             <div class="answers">
               {offers.map((offer, place) => (
                 <button type="button" class="answer" key={`${offer.host}/${offer.node ?? ''}`} disabled={busy} onClick={() => settle(offer.host, offer.node)}>
-                  <span><kbd>{place + 1}</kbd> <b>{offer.hostName}</b> <span class="written">{offer.phrase ?? 'complaint not clear'}</span></span>
+                  <span class="keyed"><kbd>{place + 1}</kbd> <span><b>{offer.hostName}</b> <span class="written">{offer.phrase ?? 'complaint not clear'}</span></span></span>
                 </button>
               ))}
             </div>

@@ -1,5 +1,5 @@
 import { createCaseSession, type CaseSession } from '../case/case-session.js'
-import type { Service } from '../wire/service.js'
+import type { StaffService } from '../wire/staff-service.js'
 
 /** One call on the desk: a case, or a blank sheet the volunteer is still typing on. */
 export interface OpenCall {
@@ -19,14 +19,14 @@ export interface CallDesk {
 }
 
 /** A blank call with the lowest number not in use. */
-export function blankCall(service: Service, taken: readonly OpenCall[], draft = ''): OpenCall {
+export function blankCall(service: StaffService, taken: readonly OpenCall[], draft = ''): OpenCall {
   let number = 1
   while (taken.some(call => call.number === number)) number += 1
   return { number, session: createCaseSession(service), draft }
 }
 
 /** Takes up the person's open calls and the blank sheets left in this window; at least one blank sheet is always there. */
-export async function takeUpCalls(service: Service): Promise<CallDesk> {
+export async function takeUpCalls(service: StaffService): Promise<CallDesk> {
   const kept = readKept()
   const reply = await service.calls()
   const rows = reply.ok ? [...reply.value.calls].reverse() : []

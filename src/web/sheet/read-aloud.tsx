@@ -37,7 +37,7 @@ export function ReadAloud({ check, number, left, before, disabled, headingRef, o
               type="button" key={row.label} disabled={disabled} onClick={() => onAnswer(row.label)}
               class={`answer ${row.label === before ? 'marked' : ''} ${row.key === NOT_SURE_KEY || row.key === CANT_LOOK_KEY ? 'aside' : ''}`}
             >
-              <span><kbd>{row.key}</kbd> <span class="answer-words">{row.label}</span></span>
+              <span class="keyed"><kbd>{row.key}</kbd> <span class="answer-words">{row.label}</span></span>
               {row.label === before && <span class="answer-note">the answer so far</span>}
             </button>
           ))}

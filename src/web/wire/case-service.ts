@@ -1,0 +1,44 @@
+import type {
+  AddWords, AnswerCheck, CarryOn, CaseView, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase, RegionView, SettlePlace,
+} from '../../../shared/index.js'
+import type { Reply } from './reply.js'
+import { createSender, type SenderOptions } from './sender.js'
+
+/** The body of each kind of change to a case, by the last part of its address. */
+export interface CaseChangeBodies {
+  'place': SettlePlace
+  'words': AddWords
+  'answers': AnswerCheck
+  'carry-on': CarryOn
+  'hand-over': HandOver
+  'notes': NoteCall
+}
+
+/** What anybody may ask of the service. */
+export interface CaseService {
+  /** Address of the service, without a slash at the end. */
+  readonly base: string
+  region(signal?: AbortSignal): Promise<Reply<RegionView>>
+  hosts(signal?: AbortSignal): Promise<Reply<HostRows>>
+  complaints(host: string, signal?: AbortSignal): Promise<Reply<ComplaintRows>>
+  openCase(body: OpenCase, signal?: AbortSignal): Promise<Reply<CaseView>>
+  caseByLink(link: string, signal?: AbortSignal): Promise<Reply<CaseView>>
+  changeCase<Path extends keyof CaseChangeBodies>(
+    link: string, path: Path, body: CaseChangeBodies[Path], signal?: AbortSignal,
+  ): Promise<Reply<CaseView>>
+}
+
+/** The askers' routes as functions. Nothing here throws: every failure is a reply with its trouble. */
+export function createCaseService(options: SenderOptions): CaseService {
+  const { get, post } = createSender(options)
+  const part = encodeURIComponent
+  return {
+    base: options.base,
+    region: signal => get('/api/region', signal),
+    hosts: signal => get('/api/guide/hosts', signal),
+    complaints: (host, signal) => get(`/api/guide/hosts/${part(host)}/complaints`, signal),
+    openCase: (body, signal) => post('/api/cases', body, signal),
+    caseByLink: (link, signal) => get(`/api/cases/${part(link)}`, signal),
+    changeCase: (link, path, body, signal) => post(`/api/cases/${part(link)}/${path}`, body, signal),
+  }
+}
