@@ -30,6 +30,8 @@ interface EntryPhrase {
   readonly node: number
   readonly stems: readonly string[]
   readonly telling: number
+  /** True when it names nothing but the plant or small words. */
+  readonly general: boolean
 }
 
 /** Gathers and weighs the entry phrases of a guide. */
@@ -39,22 +41,28 @@ export function buildEntryPhrases(guide: Guide): EntryPhrases {
   const byStem = new Map<string, number[]>()
   const knownWords = new Set<string>()
   for (const host of guide.hosts) {
+    const ownNames = new Set([host.name, ...host.called].flatMap((name) => {
+      const words = tokenize(name)
+      return words.length === 1 ? words.map(({ text }) => stem(text)) : []
+    }))
     for (const node of host.nodes) {
       if (node.entry.length === 0) continue
       nodes.push({ host: host.id, node: node.name, problems: reachableProblems(guide, host.number, node.number) })
       for (const text of node.entry) {
         const words = tokenize(text).map((token) => token.text)
-        // A phrase of nothing but small words ("it is not well") keeps them: better a weak way in than none.
-        const telling = words.filter((word) => !STOP_WORDS.has(word))
-        const stems = [...new Set((telling.length > 0 ? telling : words).map(stem))]
+        // The host's own name in its phrases says nothing about the complaint. A phrase with no other telling word
+        // ("it is not well") keeps what it has: better a weak way in than none.
+        const complaint = words.filter((word) => !STOP_WORDS.has(word) && !ownNames.has(stem(word)))
+        const general = complaint.length === 0
+        const stems = [...new Set((general ? words : complaint).map(stem))]
         if (stems.length === 0) continue
-        for (const word of telling) knownWords.add(word)
+        for (const word of complaint) knownWords.add(word)
         for (const each of stems) {
           const list = byStem.get(each)
           if (list === undefined) byStem.set(each, [phrases.length])
           else list.push(phrases.length)
         }
-        phrases.push({ text, node: nodes.length - 1, stems })
+        phrases.push({ text, node: nodes.length - 1, stems, general })
       }
     }
   }
@@ -70,7 +78,7 @@ export function buildEntryPhrases(guide: Guide): EntryPhrases {
 
 /**
  * Entries that fit the question, best first. With a host named, other hosts' entries step far back;
- * with none, all compete and the unknown plant's come after an equal real one.
+ * with none, all compete and the unknown plant's come before an equal one of a plant nobody spoke of.
  */
 export function hearEntries(
   entries: EntryPhrases, words: string, tokens: readonly Token[],
@@ -86,12 +94,12 @@ export function hearEntries(
   for (const number of phrasesWith(entries, heard.keys())) {
     const phrase = entries.phrases[number]
     if (phrase === undefined) continue
-    const fit = fitPhrase(entries, phrase, heard, toCover)
-    const rival = best.get(phrase.node)
-    if (rival === undefined || fit.score > rival.score) best.set(phrase.node, fit)
+    const shared = phrase.stems.filter((each) => heard.has(each))
     const together = stemsOfNode.get(phrase.node) ?? new Set()
-    for (const { stem: each } of fit.hits) together.add(each)
+    for (const each of shared) together.add(each)
     stemsOfNode.set(phrase.node, together)
+    const fit = fitPhrase(entries, phrase, shared, heard, toCover, best.get(phrase.node)?.score ?? 0)
+    if (fit !== null) best.set(phrase.node, fit)
   }
 
   const preference = hostPreference(hosts)
@@ -163,20 +171,24 @@ function phrasesWith(entries: EntryPhrases, stems: Iterable<string>): ReadonlySe
   return numbers
 }
 
+/** How well a phrase fits, or null when it cannot beat the score to beat; looking for places is the costly part. */
 function fitPhrase(
-  entries: EntryPhrases, phrase: EntryPhrase, heard: ReadonlyMap<string, HeardStem>, toCover: number,
-): Fit {
-  const shared = phrase.stems.filter((each) => heard.has(each))
+  entries: EntryPhrases, phrase: EntryPhrase, shared: readonly string[], heard: ReadonlyMap<string, HeardStem>,
+  toCover: number, toBeat: number,
+): Fit | null {
   const weight = shared.reduce((sum, each) => sum + (heard.get(each)?.fit ?? 0) * (entries.tells.get(each) ?? 0), 0)
   const ofPhrase = weight / phrase.telling
   const ofQuestion = Math.min(1, weight / toCover)
+  const atBest = (phrase.general ? WEIGHTS.phraseGeneral : 1)
+    * ofPhrase * (WEIGHTS.phraseAlone + (1 - WEIGHTS.phraseAlone) * ofQuestion)
+  if (atBest <= toBeat) return null
   const hits = nearestPlaces(shared, heard)
   const places = hits.map(({ place }) => place)
   const span = Math.max(...places) - Math.min(...places) + 1
   // Up to three words for each word of the phrase is ordinary speech; from there on it fades.
   const spread = hits.length < 2 ? 0 : Math.min(1, Math.max(0, span / (3 * hits.length) - 1))
-  const score = ofPhrase * (WEIGHTS.phraseAlone + (1 - WEIGHTS.phraseAlone) * ofQuestion) * (1 - WEIGHTS.scattered * spread)
-  return { phrase, score, hits }
+  const score = atBest * (1 - WEIGHTS.scattered * spread)
+  return score > toBeat ? { phrase, score, hits } : null
 }
 
 /** One place for each stem, as near to each other as a look from the rarest stem's places finds. */
@@ -218,11 +230,12 @@ function quoteHits(words: string, tokens: readonly Token[], hits: readonly Hit[]
 function hostPreference(hosts: readonly HostCandidate[]): (host: HostId | undefined) => number {
   const scores = new Map(hosts.map(({ host, score }) => [host, score]))
   const named = hosts.some(({ host, score }) => score >= WEIGHTS.hostNamed && host !== UNKNOWN_PLANT)
+  const onlyUnknown = hosts[0]?.host === UNKNOWN_PLANT
   return (host) => {
     if (host === undefined) return 0
-    const unknown = host === UNKNOWN_PLANT ? WEIGHTS.entryUnknownHost : 1
-    if (!named) return unknown
-    return Math.max(WEIGHTS.entryOtherHost * unknown, scores.get(host) ?? 0)
+    if (named) return Math.max(WEIGHTS.entryOtherHost, scores.get(host) ?? 0)
+    if (host === UNKNOWN_PLANT) return 1
+    return onlyUnknown ? WEIGHTS.entryOnlyUnknown : WEIGHTS.entryUnnamedHost
   }
 }
 

@@ -64,25 +64,25 @@ export function hearHosts(
     return true
   }
 
+  const texts = tokens.map(({ text }) => text)
+  const singularTexts = texts.map(singular)
   for (let length = names.longestName; length >= 1; length -= 1) {
     for (let first = 0; first + length <= tokens.length; first += 1) {
-      if (!isFree(first, first + length - 1)) continue
-      const window = tokens.slice(first, first + length)
-      const written = names.asWritten.get(joinTexts(window))
-      if (written !== undefined) claim(first, first + length - 1, written, 1)
-      else {
-        const inflected = names.singulars.get(window.map(({ text }) => singular(text)).join(''))
-        if (inflected !== undefined) claim(first, first + length - 1, inflected, WEIGHTS.hostInflected)
-      }
+      const last = first + length - 1
+      const written = names.asWritten.get(joinWords(texts, first, last))
+      const inflected = written ?? names.singulars.get(joinWords(singularTexts, first, last))
+      if (inflected === undefined || !isFree(first, last)) continue
+      claim(first, last, inflected, written === undefined ? WEIGHTS.hostInflected : 1)
     }
   }
 
-  const tried = new Map<string, ReturnType<Speller>>()
-  for (const length of [2, 1]) {
+  // Single words first: "toma to" and "swet corn" are rarer than "tomatoe", and the lookups are counted.
+  for (const length of [1, 2]) {
+    const tried = new Map<string, ReturnType<Speller>>()
     for (let first = 0; first + length <= tokens.length; first += 1) {
-      const window = tokens.slice(first, first + length)
-      if (!isFree(first, first + length - 1) || window.some(({ text }) => STOP_WORDS.has(text) || isWord(text))) continue
-      const written = joinTexts(window)
+      const last = first + length - 1
+      if (!isFree(first, last) || isPlain(texts.slice(first, last + 1), isWord)) continue
+      const written = joinWords(texts, first, last)
       if (slipsAllowed(written.length) === 0) continue
       let near = tried.get(written)
       if (near === undefined) {
@@ -95,7 +95,7 @@ export function hearHosts(
       const hosts = near
         .filter(({ slips }) => slips === best.slips)
         .flatMap(({ word }) => [...(names.asWritten.get(word) ?? []), ...(names.singulars.get(word) ?? [])])
-      claim(first, first + length - 1, [...new Set(hosts)], 1 - WEIGHTS.hostSlip * best.slips)
+      claim(first, last, [...new Set(hosts)], 1 - WEIGHTS.hostSlip * best.slips)
     }
   }
   return { candidates: rankHosts(names, words, tokens, namings), nameWords }
@@ -160,8 +160,15 @@ function addHost(map: Map<string, number[]>, name: string, host: number): void {
   else if (!hosts.includes(host)) hosts.push(host)
 }
 
-function joinTexts(tokens: readonly Token[]): string {
-  return tokens.map(({ text }) => text).join('')
+/** True for words that need no respelling: all of them right as they stand, or one that never is part of a name. */
+function isPlain(words: readonly string[], isWord: (word: string) => boolean): boolean {
+  return words.every(isWord) || words.some((word) => STOP_WORDS.has(word))
+}
+
+function joinWords(words: readonly string[], first: number, last: number): string {
+  let joined = words[first] ?? ''
+  for (let place = first + 1; place <= last; place += 1) joined += words[place] ?? ''
+  return joined
 }
 
 const listed = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/u))

@@ -29,7 +29,7 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
 /**
  * What is heard in one question, in the asker's own words: red flags first, then the plants named, then the complaints.
  * Pure, and takes any text at all: words it cannot use give empty lists. Red flags are listened for in the whole text,
- * plants and complaints in its first thousand words.
+ * plants and complaints in its first `WEIGHTS.wordsWeighed` words.
  */
 export function matchQuestion(index: MatchIndex, words: string): Matched {
   const tokens = tokenize(words)

@@ -1,7 +1,7 @@
 import type { Guide, RedFlagHearing, RedFlagId } from '../guide/index.js'
 import type { HeardRedFlag, HeardWords } from './matched.js'
 import { quote, type Token } from './tokens.js'
-import { compilePatterns, findPatterns, type PatternSet, type Span } from './word-pattern.js'
+import { compilePatterns, findPatterns, type PatternSet, placeWords, type Span, type WordPlaces } from './word-pattern.js'
 
 /** A red flag's rules, ready to listen with. */
 export interface RedFlagEar {
@@ -33,9 +33,10 @@ export function buildRedFlagEars(guide: Guide): readonly RedFlagEar[] {
  */
 export function hearRedFlags(ears: readonly RedFlagEar[], words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
   const heard: HeardRedFlag[] = []
+  const places = placeWords(tokens)
   for (const ear of ears) {
     for (const hearing of ear.hearings) {
-      const spans = listen(hearing, tokens)
+      const spans = listen(hearing, tokens, places)
       if (spans === null) continue
       heard.push({ redFlag: ear.redFlag, words: quoteSpans(words, tokens, spans) })
       break
@@ -63,10 +64,14 @@ function compileHearing(hearing: RedFlagHearing): readonly Hearing[] {
  * has eaten the black ones" is still heard at the second "eaten"). One that shares none cancels the whole stretch it
  * stands in or beside.
  */
-function listen(hearing: Hearing, tokens: readonly Token[]): readonly Span[] | null {
-  const found = hearing.groups.map((group) => findPatterns(tokens, group))
-  if (found.some((spans) => spans.length === 0)) return null
-  const cancels = findPatterns(tokens, hearing.unless)
+function listen(hearing: Hearing, tokens: readonly Token[], places: WordPlaces): readonly Span[] | null {
+  const found: (readonly Span[])[] = []
+  for (const group of hearing.groups) {
+    const spans = findPatterns(tokens, places, group)
+    if (spans.length === 0) return null
+    found.push(spans)
+  }
+  const cancels = findPatterns(tokens, places, hearing.unless)
   const struck = new Set<number>()
   const apart: Span[] = []
   const groupWordAt = markWords(found)

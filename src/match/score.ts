@@ -1,15 +1,19 @@
 /**
  * Every weight and cut-off of the matching, in one place. All shares are 0 to 1.
- * Chosen by trying lay questions against the demonstration guide; common practice, no published source.
+ * Chosen by trying lay questions and the casebook against the demonstration guide, moving one weight at a time and
+ * keeping the middle of the range where nothing got worse; common practice, no published source.
  */
 export const WEIGHTS = {
   /**
    * Words of a question that are weighed for hosts and entries; red flags listen to all. A question on the wire has at
-   * most 4,000 characters, about 800 words. 400 to 2,000 is sensible; the bound keeps 20,000 characters under 50 ms.
+   * most 4,000 characters, about 800 words. 400 to 1,000 is sensible; the bound keeps 20,000 characters under 50 ms.
    */
-  wordsWeighed: 1_000,
-  /** Different unknown words that are looked up for a likely misspelling. Each costs about a millisecond. 10 to 40. */
-  wordsRespelled: 16,
+  wordsWeighed: 800,
+  /**
+   * Different unknown words that are looked up for a likely misspelling. Each costs up to a millisecond, for hosts
+   * (single words, then pairs) and again for entries. 8 to 20.
+   */
+  wordsRespelled: 12,
   /** Words longer than this are not respelled: no plant or complaint is. */
   longestRespelled: 20,
 
@@ -32,21 +36,25 @@ export const WEIGHTS = {
   hostNamed: 0.6,
   /** What is left of an entry's score when another host is named. 0.2 to 0.5: "strongly preferred", not "only". */
   entryOtherHost: 0.3,
-  /** The same for the unknown plant, and for it when no host is named: a real host's equal entry comes first. */
-  entryUnknownHost: 0.85,
+  /** What is left of a real host's entry when no host is named: the unknown plant's equal entry comes first. */
+  entryUnnamedHost: 0.95,
+  /** The same when the asker says only "plant", "bush" or "tree". 0.8 to 0.95. */
+  entryOnlyUnknown: 0.85,
+  /** A phrase that names nothing but the plant or small words ("something is wrong with the grass"). */
+  phraseGeneral: 0.7,
 
   /** Share of an entry's score that holds when its phrase covers little of what was asked. The rest grows with coverage. */
-  phraseAlone: 0.4,
+  phraseAlone: 0.5,
   /** A question's words beyond this many average ones do not make coverage harder: long stories wander. 3 to 8. */
-  wordsToCover: 5,
+  wordsToCover: 4,
   /** Share of a node's score given by all its phrases together rather than by the best one. 0.1 to 0.4. */
-  phrasesTogether: 0.2,
+  phrasesTogether: 0.15,
   /** Lost by a phrase whose words stand far apart in the question. 0.1 to 0.3. */
   scattered: 0.2,
   /** A complaint word known only by respelling counts this much. */
   respelledWord: 0.75,
   /** Entries below this are noise. */
-  entryLeast: 0.2,
+  entryLeast: 0.15,
   /** Longest lists given back. */
   mostHosts: 6,
   mostEntries: 12,

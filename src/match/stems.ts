@@ -23,7 +23,7 @@ export function singular(word: string): string {
 
 function stripSuffix(word: string): string {
   for (const suffix of SUFFIXES) {
-    if (word.endsWith(suffix) && word.length - suffix.length >= 3 && /[aeiouy]/u.test(word.slice(0, -suffix.length))) {
+    if (word.endsWith(suffix) && word.length - suffix.length >= (suffix === 'ly' ? 4 : 3) && /[aeiouy]/u.test(word.slice(0, -suffix.length))) {
       return stripE(word.slice(0, -suffix.length))
     }
   }

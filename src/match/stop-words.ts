@@ -10,6 +10,7 @@ export const STOP_WORDS: ReadonlySet<string> = new Set(
   just very really quite also too still even now all any some sum every each both many much more most lots lot few bit kind sort type
   what whats when where which who why how get gets got getting go goes going gone went seem seems look looks looking like
   please help thanks thank hello hi hey know think tell see seen say says said want need needs
+  right wrong sure dunno idea ill sick poorly look looked reckon guess first time times lot
   have having been because cause since after before again only own same such well ok okay oh um
   thing things stuff something anything everything plant plants garden gardens year years day days week weeks month months
   ago today yesterday lately recently suddenly think wondering problem problems wrong happened happening

@@ -30,18 +30,36 @@ export function compilePatterns(groupWords: readonly string[]): PatternSet {
   return byFirst
 }
 
+/** Where each word of a text stands. */
+export type WordPlaces = ReadonlyMap<string, readonly number[]>
+
+/** Notes where each word of a text stands, so that many pattern sets can be looked for without reading it again. */
+export function placeWords(tokens: readonly Token[]): WordPlaces {
+  const places = new Map<string, number[]>()
+  for (const [place, { text }] of tokens.entries()) {
+    const so = places.get(text)
+    if (so === undefined) places.set(text, [place])
+    else so.push(place)
+  }
+  return places
+}
+
 /** Everywhere any of the patterns is heard, in order of the first word. Fillers between words are passed over. */
-export function findPatterns(tokens: readonly Token[], patterns: PatternSet): readonly Span[] {
+export function findPatterns(tokens: readonly Token[], places: WordPlaces, patterns: PatternSet): readonly Span[] {
   const spans: Span[] = []
-  for (let first = 0; first < tokens.length; first += 1) {
-    const candidates = patterns.get(textAt(tokens, first))
+  // Whichever has fewer different words is walked: a short question against a long list, or the reverse.
+  const shorter = places.size < patterns.size ? places.keys() : patterns.keys()
+  for (const word of shorter) {
+    const candidates = patterns.get(word)
     if (candidates === undefined) continue
-    for (const pattern of candidates) {
-      const last = lastWordOf(pattern, tokens, first)
-      if (last !== null) spans.push({ first, last })
+    for (const first of places.get(word) ?? []) {
+      for (const pattern of candidates) {
+        const last = lastWordOf(pattern, tokens, first)
+        if (last !== null) spans.push({ first, last })
+      }
     }
   }
-  return spans
+  return spans.sort((a, b) => a.first - b.first || a.last - b.last)
 }
 
 function lastWordOf(pattern: WordPattern, tokens: readonly Token[], first: number): number | null {
