@@ -39,7 +39,7 @@ function excerpt(place: Place, line: number, column: number): string {
     if (text === undefined || number < 1) continue
     shown.push(`  ${String(number).padStart(width)} | ${text.replace(/\r$/, '').slice(0, 160)}`)
   }
-  const lineText = lines[line - 1] ?? ''
+  const lineText = (lines[line - 1] ?? '').replace(/\r$/, '')
   const length = Math.max(1, Math.min(place.end - place.start, lineText.length - column + 1))
   if (column <= 160) shown.push(`  ${' '.repeat(width)} | ${' '.repeat(column - 1)}${'^'.repeat(Math.min(length, 160))}`)
   return shown.join('\n')
