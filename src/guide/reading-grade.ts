@@ -6,7 +6,7 @@ import { syllable } from 'syllable'
  * @returns the grade, which may be below 0 for very plain text; 0 for a text without words
  */
 export function readingGrade(text: string): number {
-  const sentences = Math.max(1, text.split(/[.!?]+(?:\s|$)/).filter((part) => /\p{L}/u.test(part)).length)
+  const sentences = Math.max(1, text.split(/[.!?]+["'”’)\]]*(?:\s|$)/).filter((part) => /\p{L}/u.test(part)).length)
   const words = text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*/gu) ?? []
   if (words.length === 0) return 0
   const syllables = words.reduce((sum, word) => sum + Math.max(1, syllable(word)), 0)
