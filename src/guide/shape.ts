@@ -74,6 +74,7 @@ function shapeProblem(parsed: ParsedFile, report: Report): AnyDraft | null {
       check: here.key(check, ['shows', check]),
       answers: Object.entries(answers).map(([label, word]) => ({ label: here.key(label, ['shows', check, label]), word })),
     })),
+    sameSign: (value['same sign'] ?? []).map((group, index) => here.texts(group, ['same sign', index])),
     lookAlikes: here.texts(value['look-alikes'], ['look-alikes']),
     advice: {
       bottomLine: here.text(value.advice['bottom line'], ['advice', 'bottom line']),
@@ -275,9 +276,21 @@ function keysOf(shape: unknown, found = new Set<string>(), seen = new Set<unknow
 function expectation(issue: z.core.$ZodIssue): string {
   if (issue.code === 'invalid_key') return issue.issues[0]?.message ?? 'another name'
   if (issue.code === 'invalid_type' && issue.message.startsWith('Invalid input')) {
-    return issue.expected === 'record' || issue.expected === 'object' ? 'keys with values' : `a ${issue.expected}`
+    return plainTypes[issue.expected] ?? `a ${issue.expected}`
   }
-  return issue.message.replace(/^Too (big|small): expected /, '').replace(/^Invalid input: expected /, '')
+  if (issue.code === 'too_small' && issue.message.startsWith('Too small')) {
+    if (issue.origin === 'array') return `at least ${issue.minimum} in the list`
+    return `a number ${issue.inclusive === false ? 'above' : 'of at least'} ${issue.minimum}`
+  }
+  if (issue.code === 'too_big' && issue.message.startsWith('Too big')) {
+    return `a number ${issue.inclusive === false ? 'below' : 'of at most'} ${issue.maximum}`
+  }
+  return issue.message.replace(/^Invalid input: expected /, '')
+}
+
+/** What an author calls the types that a shape asks for. */
+const plainTypes: Readonly<Record<string, string>> = {
+  record: 'keys with values', object: 'keys with values', array: 'a list', string: 'text', int: 'a whole number', boolean: 'true or false',
 }
 
 function foundAt(values: unknown, path: YamlPath): unknown {

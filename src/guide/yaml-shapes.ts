@@ -6,7 +6,7 @@ import { problemKinds } from './guide.js'
 const id = z.string('a name').regex(/^[a-z0-9][a-z0-9-]*$/, 'a name of small letters, digits and hyphens')
 const text = z.string('text').trim().min(1, 'some text')
 const phrase = text.max(200, 'at most 200 characters')
-const isoDate = z.string('a date like 2026-03-02').regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'a date like 2026-03-02')
+const isoDate = z.iso.date('a date like 2026-03-02')
 const accepts = z.array(z.strictObject({ warning: text, because: text })).optional()
 const sources = z.union(
   [z.literal('common practice'), z.array(z.strictObject({ title: text, by: text, year: z.int().min(1700).max(2100).optional() })).min(1)],
@@ -38,6 +38,7 @@ export const problemShape = z.strictObject({
   season: z.strictObject({ months: z.array(z.int().min(1).max(12)).min(1) }).optional(),
   cost: z.enum(costs),
   shows: z.record(id, z.record(phrase, z.enum(frequencyWords))),
+  'same sign': z.array(z.array(id).min(2, 'at least two checks')).optional(),
   'look-alikes': z.array(id).optional(),
   advice: z.strictObject({
     'bottom line': text,
