@@ -15,16 +15,24 @@ export function watchGuideFolder(
   folder: string, today: () => string, onRead: (compiled: Compiled) => void, onFault: (error: unknown) => void,
 ): () => Promise<void> {
   let timer: NodeJS.Timeout | undefined
+  let latest = 0
   const watcher = watch(folder, { ignoreInitial: true, ignored: (path, stats) => stats?.isFile() === true && !/\.ya?ml$/.test(path) })
   watcher.on('all', () => {
     clearTimeout(timer)
     timer = setTimeout(() => {
-      loadGuide(folder, today()).then(onRead, onFault)
+      latest += 1
+      const reading = latest
+      // A reading that a later one has overtaken, or that ends after the watch was stopped, is dropped.
+      loadGuide(folder, today()).then(
+        (compiled) => { if (reading === latest) onRead(compiled) },
+        (error: unknown) => { if (reading === latest) onFault(error) },
+      )
     }, SETTLE_MS)
   })
   watcher.on('error', onFault)
   return async () => {
     clearTimeout(timer)
+    latest += 1
     await watcher.close()
   }
 }
