@@ -23,6 +23,9 @@ export const HEARD: Record<string, readonly string[]> = {
     'toddler ate slug pellets',
     'we think someone ate the wrong mushrooms last night',
     'my granddaughter licked the sap off a poinsettia stem',
+    'mum with dementia has eaten the lilies from the vase',
+    'my flatmate ate some mushrooms he picked and is being sick',
+    'my lad put a conker in his mouth and swallowed it',
   ],
   'pet-ate-plant': [
     'dog chewed the lilys!!',
@@ -41,6 +44,9 @@ export const HEARD: Record<string, readonly string[]> = {
     'sago palm seeds eaten by the dog',
     "the dog hasn't eaten the red berries but he has eaten the black ones",
     'cat vomited, there were bits of plant in it',
+    'Our beagle ate rat poison',
+    'dog has been at the cocoa mulch',
+    'parrot chewed the avocado leaves',
   ],
   'sap-on-skin': [
     'got sap all over my arms from the spurge and it stings',
@@ -61,6 +67,7 @@ export const HEARD: Record<string, readonly string[]> = {
     'my eyes are streaming and burning after cutting the spurge',
     'milk from a plant squirted into her eyes',
     'compost dust in my eye hurts',
+    'grass cuttings flew into my eye',
   ],
   'trouble-breathing': [
     "can't breathe after spraying the greenhouse",
@@ -107,6 +114,7 @@ export const HEARD: Record<string, readonly string[]> = {
     'roots lifting out of the ground and the pine tilts',
     'willow cracked in half',
     'branches are sparking on the electric cable',
+    'storm has left a branch hanging over the pavement',
     'ash tree might come down on the road',
   ],
   'about-to-eat': [
@@ -144,6 +152,7 @@ export const HEARD: Record<string, readonly string[]> = {
     'how much foxglove would it take to kill me',
     'going to end my life',
     'feeling suicidal, sorry to bother you',
+    'life isnt worth living',
   ],
 }
 
@@ -239,4 +248,12 @@ export const QUIET: readonly string[] = [
   'the boy next door mowed the lawn too short',
   'she sells sea holly and mine has brown leaves',
   'tulip fire? leaves scorched and twisted',
+  'can I eat into the border for more space',
+  'I have eaten tomatoes from this plant for years, now leaves are spotted',
+  'whats eating my kale',
+  'my wife is dying to know what this bug is',
+  'my husband says something ate the leaves',
+  'branches hanging over the drive drip sticky stuff on the car',
+  'is it poison ivy',
+  'how long will it take to kill the moss',
 ]
