@@ -110,6 +110,17 @@ export const AdviceCard = z.object({
   sources: z.array(SourceLine), reviewedOn: z.string(),
 }).meta({ id: 'AdviceCard' })
 
+/** Why a check is asked once more: 'you said …, most plants with … show …'. */
+export const SecondLookNote = z.object({ said: z.string(), problemName: z.string(), usual: z.string() }).meta({ id: 'SecondLookNote' })
+
+/** An answer not yet given that would turn the case to another problem. */
+export const TurnLine = z.object({ check: CheckCard, answer: z.string(), toName: z.string() }).meta({ id: 'TurnLine' })
+
+/** A problem that must be reported and cannot be passed over, with what to do about it. */
+export const WatchLine = z.object({
+  problem: z.string(), name: z.string(), probability: z.number(), escalate: z.string(), call: Call.nullable(),
+}).meta({ id: 'WatchLine' })
+
 export const CaseStep = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('red-flag') }),
   z.object({ kind: z.literal('place') }),
@@ -117,11 +128,19 @@ export const CaseStep = z.discriminatedUnion('kind', [
     kind: z.literal('ask'), check: CheckCard,
     /** About how many more checks, this one included; null when it cannot be said. */
     left: z.number().int().nullable(),
+    /** Set when the check is asked a second time, because the answer given is rare with what else was seen. */
+    again: SecondLookNote.nullable(),
   }),
-  z.object({ kind: z.literal('conclude'), card: AdviceCard, others: z.array(LikelyLine), why: LikelyLine }),
+  z.object({
+    kind: z.literal('conclude'), card: AdviceCard, others: z.array(LikelyLine), why: LikelyLine,
+    /** What would change the answer, at most three, likeliest first. */
+    turns: z.array(TurnLine), watched: z.array(WatchLine),
+  }),
   z.object({
     kind: z.literal('hand-over'), because: z.string(),
     likely: z.array(LikelyLine), unsettled: z.array(CheckCard),
+    /** What a laboratory could look at, with how to pack it; null when it would not help. */
+    sample: CheckCard.nullable(), watched: z.array(WatchLine),
   }),
 ]).meta({ id: 'CaseStep' })
 
@@ -166,6 +185,9 @@ export type FlagCard = z.infer<typeof FlagCard>
 export type Line = z.infer<typeof Line>
 export type ReasonLine = z.infer<typeof ReasonLine>
 export type LikelyLine = z.infer<typeof LikelyLine>
+export type SecondLookNote = z.infer<typeof SecondLookNote>
+export type TurnLine = z.infer<typeof TurnLine>
+export type WatchLine = z.infer<typeof WatchLine>
 export type AdviceCard = z.infer<typeof AdviceCard>
 export type CaseStep = z.infer<typeof CaseStep>
 export type Reply = z.infer<typeof Reply>

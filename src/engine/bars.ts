@@ -9,12 +9,21 @@ export const bars: Readonly<Record<Cost, number>> = { ordinary: 0.75, costly: 0.
 /** Prior share of *something not listed here* on any host. Our judgement. */
 export const NOT_LISTED_PRIOR = 0.05
 
+/** A complaint that starts at an entry makes problems which that entry cannot reach this much less likely. Our judgement. */
+export const BESIDE_ENTRY_FACTOR = 0.2
+
+/** A problem outside its season is this much less likely; in the month beside it, this much. Our judgement, capped so that season alone never decides. */
+export const seasonFactors = { inSeason: 1, besideSeason: 0.6, outOfSeason: 0.2 } as const
+
 /** Trouble of one check against a glance; information gain is divided by it. Our judgement. */
 export const effortWeights: Readonly<Record<Effort, number>> = {
   glance: 1, 'hand lens': 1.5, dig: 3, 'wait a day': 6, 'send a sample': 12,
 }
 
-/** A check whose expected gain is below this many bits cannot change much and is not asked. */
+/** Looks that are never asked on the spot: they are offered for later, when a case is handed over. */
+export const laterEfforts: readonly Effort[] = ['wait a day', 'send a sample']
+
+/** A check whose expected gain is below this many bits cannot change the outcome and is not asked. */
 export const LEAST_GAIN_BITS = 0.05
 
 /** Checks asked by reckoning, beyond the tree, before a case is handed over. */
@@ -26,5 +35,15 @@ export const LEAST_SHARE_OF_TREE = 0.1
 /** A conclusion before the tree's end needs at least this many telling answers. */
 export const LEAST_FINDINGS = 2
 
-/** A problem outside its season is this much less likely; in the month beside it, this much. Our judgement, capped so that season alone never decides. */
-export const seasonFactors = { inSeason: 1, besideSeason: 0.6, outOfSeason: 0.2 } as const
+/** An answer is looked at once more when the problem that led without it had at least this share … */
+export const LEAST_LEAD_FOR_SECOND_LOOK = 0.6
+/** … calls the answer no more frequent than *seldom* (10.2 %), with room for rounding … */
+export const RARE_SHARE = 0.11
+/** … and has an answer that is seen with most such plants. */
+export const USUAL_SHARE = 0.6
+
+/** Most second looks in one case. */
+export const MOST_SECOND_LOOKS = 2
+
+/** A watch problem with at least this share is named with what to do about it, whatever else is concluded. */
+export const LEAST_SHARE_OF_WATCH = 0.03

@@ -9,6 +9,8 @@ export interface Finding {
   /** One of the check's answer labels, or *not sure*, or *can't look now*. */
   readonly answer: string
   readonly from: FindingOrigin
+  /** True when the person has looked twice: the answer is then trusted, however rare. */
+  readonly again?: boolean
 }
 
 /** Everything a case's next step depends on. Plain JSON: saved, loaded and read again it gives the same step. */
@@ -28,4 +30,14 @@ export interface Setting {
   readonly on: string
   /** District id, or null when not said. */
   readonly district: string | null
+}
+
+/**
+ * The findings with one answer added. An earlier answer to the same check gives way to it, and the check then counts as
+ * looked at twice.
+ */
+export function withFinding(findings: readonly Finding[], { check, answer, from }: Finding): Finding[] {
+  const others = findings.filter((one) => one.check !== check)
+  const isAgain = others.length < findings.length
+  return [...others, isAgain ? { check, answer, from, again: true } : { check, answer, from }]
 }

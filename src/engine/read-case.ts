@@ -1,13 +1,18 @@
-import type { Guide, Host, RedFlagId } from '../guide/index.js'
-import { bars, LEAST_FINDINGS, LEAST_SHARE_OF_TREE, MOST_EXTRA_CHECKS } from './bars.js'
-import { differentialOf, sightingsOf } from './differential.js'
+import type { Guide, Host, NodeName, Problem, RedFlagId } from '../guide/index.js'
+import { bars, LEAST_FINDINGS, LEAST_SHARE_OF_TREE, LEAST_SHARE_OF_WATCH, MOST_EXTRA_CHECKS } from './bars.js'
+import { Belief } from './belief.js'
+import { differentialOf } from './differential.js'
 import type { Evidence, Setting } from './evidence.js'
 import { entropyBits } from './information.js'
-import { openChecks } from './next-check.js'
-import { logPriors, posterior } from './posterior.js'
+import { type Model, modelOfHost } from './model.js'
+import { askable, type Offer, openChecks } from './open-checks.js'
+import { logPriors } from './priors.js'
 import type { Differential, Reading, Step } from './reading.js'
+import { secondLook } from './second-look.js'
+import { type Sighting, sightingsOf } from './sightings.js'
 import { treeReach } from './tree-reach.js'
 import { type TreeWalk, walkTree } from './tree-walk.js'
+import { turnsOf } from './turns.js'
 
 /**
  * What the engine makes of a case: a pure function of the guide, the evidence, the date and the place.
@@ -15,20 +20,59 @@ import { type TreeWalk, walkTree } from './tree-walk.js'
  */
 export function readCase(guide: Guide, evidence: Evidence, setting: Setting): Reading {
   const cards = cardsOf(guide, evidence)
+  const isHeld = isStopped(guide, cards, evidence)
   const walk = walkTree(guide, evidence)
   if (walk === null) {
-    const step: Step = isStopped(guide, cards, evidence) ? { kind: 'red-flag' } : { kind: 'place' }
-    return { step, cards, host: null, path: [], differential: [], checksLeft: null }
+    const step: Step = isHeld ? { kind: 'red-flag' } : { kind: 'place' }
+    return { step, cards, host: null, path: [], differential: [], checksLeft: null, turns: [], watched: [] }
   }
   const { host, path } = walk
-  const priors = logPriors(guide, host, monthOf(setting.on))
+  const model = modelOfHost(guide, host)
+  const priors = logPriors(guide, host, monthOf(setting.on), reachedByEntry(evidence, walk))
   const sightings = sightingsOf(guide, host, evidence)
-  const probabilities = posterior(host, priors, sightings)
-  const differential = differentialOf(guide, host, priors, probabilities, sightings)
-  const plan = isStopped(guide, cards, evidence)
-    ? { step: { kind: 'red-flag' } as const, checksLeft: null }
-    : planStep(guide, evidence, walk, probabilities, differential, sightings.length)
-  return { step: plan.step, cards, host: host.id, path, differential, checksLeft: plan.checksLeft }
+  const belief = beliefOf(model)
+  belief.start(priors)
+  for (const { check, answer } of sightings) belief.see(check, answer)
+  const shares = Float64Array.from(belief.shares())
+  const differential = differentialOf(guide, host, model, priors, shares, sightings)
+  const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, differential, open: openChecks(guide, host, belief, evidence) }
+  const plan = isHeld ? { step: { kind: 'red-flag' } as const, checksLeft: null } : planStep(state)
+  const concluded = plan.step.kind === 'conclude' ? plan.step.problem : null
+  return {
+    step: plan.step, cards, host: host.id, path, differential, checksLeft: plan.checksLeft,
+    turns: concluded === null ? [] : turnsOf(guide, host, belief, priors, sightings, state.open),
+    watched: concluded === null && plan.step.kind !== 'hand-over' ? [] : watchedIn(guide, differential).filter((id) => id !== concluded),
+  }
+}
+
+/** All that is known of a case when its next step is planned. */
+interface CaseState {
+  readonly guide: Guide
+  readonly evidence: Evidence
+  readonly walk: TreeWalk
+  readonly belief: Belief
+  readonly priors: Float64Array
+  readonly sightings: readonly Sighting[]
+  /** P(problem) by row, the last *something not listed here*. */
+  readonly shares: Float64Array
+  readonly differential: Differential
+  readonly open: readonly Offer[]
+}
+
+interface Plan {
+  readonly step: Step
+  readonly checksLeft: number | null
+}
+
+const beliefs = new WeakMap<Model, Belief>()
+
+/** One belief a model, used again and again: reading a case is never interrupted, and takes no new room. */
+function beliefOf(model: Model): Belief {
+  const before = beliefs.get(model)
+  if (before !== undefined) return before
+  const belief = new Belief(model)
+  beliefs.set(model, belief)
+  return belief
 }
 
 /** Red flags raised by the words, then by answers, each once. */
@@ -52,46 +96,79 @@ function isStopped(guide: Guide, cards: readonly RedFlagId[], evidence: Evidence
   })
 }
 
-function planStep(
-  guide: Guide, evidence: Evidence, walk: TreeWalk, probabilities: Float64Array, differential: Differential, told: number,
-): { step: Step; checksLeft: number | null } {
+/** Rows that the settled entry leads to; null at the top of the tree, or when the case has moved to another host. */
+function reachedByEntry({ start }: Evidence, { host }: TreeWalk): ReadonlySet<number> | null {
+  if (start === null || start.node === null || start.host !== host.id) return null
+  const node = host.nodes.findIndex(({ name }) => name === start.node)
+  return treeReach(host).rows[node] ?? null
+}
+
+function planStep(state: CaseState): Plan {
+  const { guide, evidence, walk, differential, sightings, open } = state
   const { host, stand } = walk
-  const handOver = (because: string): { step: Step; checksLeft: null } => ({
-    step: { kind: 'hand-over', because, unsettled: openChecks(guide, host, probabilities, evidence).slice(0, 3).map(({ check }) => check) },
-    checksLeft: null,
-  })
-  if (stand.kind === 'hand over') return handOver(stand.because)
+  if (stand.kind === 'hand over') return handOver(state, stand.because)
+
+  const start = evidence.start?.node ?? null
+  const ask = stand.kind === 'node' ? guide.checks[host.nodes[stand.node]?.check ?? -1] : undefined
+  const isFirst = stand.kind === 'node' && walk.path.length === 0 && isNamed(host, stand.node, start)
+  // The look that belongs to the chosen complaint always comes first: it may be there for safety's sake.
+  if (ask !== undefined && isFirst) return askTree(host, stand.kind === 'node' ? stand.node : 0, ask.id)
+
+  const doubt = secondLook(guide, host, state.belief, state.priors, sightings, evidence)
+  if (doubt !== null) return { step: { kind: 'ask', check: doubt.check, by: 'second look', again: doubt.again }, checksLeft: 1 }
 
   const [first] = differential
-  const leader = first?.problem == null ? undefined : guide.problems[guide.problemNumbers.get(first.problem) ?? -1]
-  const passes = first !== undefined && leader !== undefined && first.probability >= bars[leader.cost]
-  if (passes && leader !== undefined && (stand.kind === 'problem' || told >= LEAST_FINDINGS)) {
-    return { step: { kind: 'conclude', problem: leader.id }, checksLeft: null }
+  const leading = problemNamed(guide, first?.problem ?? null)
+  const passes = first !== undefined && leading !== null && first.probability >= bars[leading.cost]
+  if (passes && (stand.kind === 'problem' || sightings.length >= LEAST_FINDINGS)) {
+    return { step: { kind: 'conclude', problem: leading.id }, checksLeft: null }
+  }
+  if (stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares)) {
+    return askTree(host, stand.node, ask.id)
   }
 
-  const next = stand.kind === 'node' ? guide.checks[host.nodes[stand.node]?.check ?? -1] : undefined
-  if (stand.kind === 'node' && next !== undefined && treeStillFits(host, stand.node, probabilities)) {
-    const left = Math.max(1, Math.round(treeReach(host).checksLeft[stand.node] ?? 1))
-    return { step: { kind: 'ask', check: next.id, by: 'tree' }, checksLeft: left }
-  }
-
-  const offers = openChecks(guide, host, probabilities, evidence)
-  const [best] = offers
+  const [best] = askable(open)
   const extra = countAsked(evidence.findings) - countAsked(walk.path.map(({ finding }) => finding))
   if (best !== undefined && extra < MOST_EXTRA_CHECKS) {
-    const left = Math.min(MOST_EXTRA_CHECKS - extra, offers.length, Math.max(1, Math.ceil(entropyBits(probabilities))))
-    return { step: { kind: 'ask', check: best.check, by: 'gain' }, checksLeft: left }
+    const left = Math.min(MOST_EXTRA_CHECKS - extra, askable(open).length, Math.max(1, Math.ceil(entropyBits(state.shares))))
+    return { step: { kind: 'ask', check: best.check.id, by: 'gain' }, checksLeft: left }
   }
-  return handOver('What you have seen fits more than one cause, and we do not want to guess.')
+  return handOver(state, 'What you have seen fits more than one cause, and we do not want to guess.')
+}
+
+function askTree(host: Host, node: number, check: Extract<Step, { kind: 'ask' }>['check']): Plan {
+  return { step: { kind: 'ask', check, by: 'tree' }, checksLeft: Math.max(1, Math.round(treeReach(host).checksLeft[node] ?? 1)) }
+}
+
+function handOver({ open }: CaseState, because: string): Plan {
+  const sample = open.find(({ check }) => check.effort === 'send a sample')
+  const unsettled = open.filter(({ check }) => check.effort !== 'send a sample').slice(0, 3).map(({ check }) => check.id)
+  return { step: { kind: 'hand-over', because, unsettled, sample: sample?.check.id ?? null }, checksLeft: null }
 }
 
 /** Whether the problems that the tree can still reach from a node are worth following, given the evidence so far. */
-function treeStillFits(host: Host, node: number, probabilities: Float64Array): boolean {
+function treeStillFits(host: Host, node: number, shares: Float64Array): boolean {
   const rows = treeReach(host).rows[node]
   if (rows === undefined || rows.size === 0) return true // leads only to a hand-over or to another plant's tree
   let share = 0
-  for (const row of rows) share += probabilities[row] ?? 0
+  for (const row of rows) share += shares[row] ?? 0
   return share >= LEAST_SHARE_OF_TREE
+}
+
+/** Watch problems with a share that cannot be passed over, likeliest first. */
+function watchedIn(guide: Guide, differential: Differential): Problem['id'][] {
+  return differential.flatMap(({ problem, probability }) => {
+    const one = problemNamed(guide, problem)
+    return one?.watch != null && probability >= LEAST_SHARE_OF_WATCH ? [one.id] : []
+  })
+}
+
+function problemNamed(guide: Guide, id: string | null): Problem | null {
+  return id === null ? null : guide.problems[guide.problemNumbers.get(id) ?? -1] ?? null
+}
+
+function isNamed(host: Host, node: number, name: NodeName | null): boolean {
+  return name !== null && host.nodes[node]?.name === name
 }
 
 function countAsked(findings: Evidence['findings']): number {

@@ -71,6 +71,7 @@ function buildProblem(draft: ProblemDraft, number: number, numbers: Numbers, che
   return {
     id: draft.id.value as ProblemId, number, name: draft.name.value, what: draft.what.value, agent: draft.agent, kind: draft.nature,
     cost: draft.cost, months: [...draft.months].sort((a, b) => a - b), signs: signs.sort((a, b) => a.check - b.check),
+    sameSign: draft.sameSign.map((group) => group.map(({ value }) => resolve(numbers.check, value))),
     lookAlikes: draft.lookAlikes.map(({ value }) => resolve(numbers.problem, value)),
     advice: {
       bottomLine: draft.advice.bottomLine.value, doNow: values(draft.advice.doNow), notWorthDoing: values(draft.advice.notWorthDoing),
@@ -136,7 +137,22 @@ function buildHost(draft: HostDraft, number: number, parts: {
       own.map(({ index }) => problems[index]?.signs.find((sign) => sign.check === check)?.shares ?? null),
       commonness, checks[check]?.answers.length ?? 0,
     )),
+    signGroups: groupChecks(hostChecks, own.flatMap(({ index }) => problems[index]?.sameSign ?? [])),
   }
+}
+
+/** Joins overlapping groups and numbers them from 0; -1 for a check that stands alone. */
+function groupChecks(checks: readonly number[], groups: readonly (readonly number[])[]): Int32Array {
+  const joined: Set<number>[] = []
+  for (const group of groups) {
+    const members = new Set(group.filter((check) => checks.includes(check)))
+    for (const other of joined.filter((candidate) => group.some((check) => candidate.has(check)))) {
+      for (const check of other) members.add(check)
+      joined.splice(joined.indexOf(other), 1)
+    }
+    if (members.size > 1) joined.push(members)
+  }
+  return Int32Array.from(checks, (check) => joined.findIndex((members) => members.has(check)))
 }
 
 function buildRedFlag(draft: RedFlagDraft, number: number): RedFlag {

@@ -40,6 +40,8 @@ export interface ProblemDraft extends Draft {
   readonly months: readonly number[]
   readonly cost: Cost
   readonly shows: readonly SignDraft[]
+  /** Groups of checks that see the same sign. */
+  readonly sameSign: readonly (readonly Located<string>[])[]
   readonly lookAlikes: readonly Located<string>[]
   readonly advice: {
     readonly bottomLine: Located<string>

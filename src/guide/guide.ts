@@ -79,6 +79,8 @@ export interface Problem {
   /** Months 1 to 12 in which it is usually seen; empty means any time. */
   readonly months: readonly number[]
   readonly signs: readonly Sign[]
+  /** Groups of checks (by number) that see the same sign of this problem, and so must not count twice. */
+  readonly sameSign: readonly (readonly number[])[]
   readonly lookAlikes: readonly number[]
   readonly advice: Advice
   readonly cautions: readonly string[]
@@ -126,6 +128,8 @@ export interface Host {
    * then one last row for *something not listed here*; a column an answer.
    */
   readonly logLikelihood: readonly Float64Array[]
+  /** For each check of `checks`, the number of the group of checks that see the same sign, or -1. */
+  readonly signGroups: Int32Array
 }
 
 export type CallName = string

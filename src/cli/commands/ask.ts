@@ -1,5 +1,6 @@
-import { Command } from 'commander'
-import { type Evidence, type Finding, readCase, type Reading } from '../../engine/index.js'
+import { Command, InvalidArgumentError } from 'commander'
+import { z } from 'zod'
+import { type Evidence, readCase, type Reading, withFinding } from '../../engine/index.js'
 import { CANT_LOOK, type Guide, type HostId, NOT_SURE } from '../../guide/index.js'
 import { buildMatchIndex, type MatchIndex, matchQuestion } from '../../match/index.js'
 import { DEFAULT_TREES, requireGuide } from '../guide-option.js'
@@ -12,7 +13,7 @@ export function askCommand(): Command {
     .description('Walk one case in the terminal: a question in your own words, then the checks, then the advice. Nothing is kept.')
     .argument('[words...]', 'the question; asked for when left out')
     .option('--trees <dir>', 'folder that holds the guide', DEFAULT_TREES)
-    .option('--on <date>', 'date of the question, like 2026-05-14', today())
+    .option('--on <date>', 'date of the question, like 2026-05-14', isoDate, today())
     .addHelpText('after', '\nAt each check type the number of an answer, n for not sure, c for can\'t look now, b to change the last answer, q to stop.')
     .action(async (words: string[], options: { trees: string; on: string }) => {
       const guide = await requireGuide(options.trees)
@@ -33,6 +34,11 @@ export function askCommand(): Command {
 }
 
 class InputEnded extends Error {}
+
+function isoDate(text: string): string {
+  if (z.iso.date().safeParse(text).success) return text
+  throw new InvalidArgumentError('Expected a date like 2026-05-14.')
+}
 
 async function walk(guide: Guide, index: MatchIndex, given: string, on: string, prompt: (text: string) => Promise<string>): Promise<void> {
   const words = given !== '' ? given : await prompt('What is wrong, in your own words?\n> ')
@@ -66,6 +72,10 @@ async function walk(guide: Guide, index: MatchIndex, given: string, on: string, 
       case 'ask': {
         const check = guide.checks[guide.checkNumbers.get(reading.step.check) ?? -1]
         if (check === undefined) return
+        if (reading.step.by === 'second look') {
+          const { said, problem, usual } = reading.step.again
+          print('', `You said "${said}". Most plants with ${problemName(guide, problem)} show "${usual}". Please look once more.`)
+        }
         print('', check.ask, `  ${check.how}`, ...check.answers.map(({ label }, place) => `  ${place + 1}  ${label}`), `  n  ${NOT_SURE}   c  ${CANT_LOOK}   b  change the last answer   q  stop`)
         const typed = (await prompt('> ')).trim().toLowerCase()
         if (typed === 'q') return
@@ -78,8 +88,7 @@ async function walk(guide: Guide, index: MatchIndex, given: string, on: string, 
           print(`Expected a number from 1 to ${check.answers.length}, n, c, b or q.`)
           break
         }
-        const finding: Finding = { check: check.id, answer, from: 'asked' }
-        evidence = { ...evidence, findings: [...evidence.findings, finding] }
+        evidence = { ...evidence, findings: withFinding(evidence.findings, { check: check.id, answer, from: 'asked' }) }
         break
       }
       case 'conclude':
@@ -126,6 +135,10 @@ function showEnd(guide: Guide, reading: Reading): void {
   }
   print(...differential.slice(0, 3).map(({ problem, probability }) =>
     `  ${percent(probability).padStart(5)}  ${problem === null ? 'something not listed here' : guide.problems[guide.problemNumbers.get(problem) ?? -1]?.name ?? problem}`))
+}
+
+function problemName(guide: Guide, problem: string): string {
+  return guide.problems[guide.problemNumbers.get(problem) ?? -1]?.name.toLowerCase() ?? problem
 }
 
 function nameOf(guide: Guide, host: HostId): string {

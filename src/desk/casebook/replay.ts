@@ -1,4 +1,4 @@
-import { type Evidence, type Finding, readCase } from '../../engine/index.js'
+import { type Evidence, type Finding, readCase, withFinding } from '../../engine/index.js'
 import { type Guide, type HostId, type NodeName, NOT_SURE, type RedFlagId, type WorkedCase } from '../../guide/index.js'
 import { type Matched, type MatchIndex, matchQuestion } from '../../match/index.js'
 
@@ -32,7 +32,7 @@ const UNKNOWN_PLANT = 'unknown-plant'
 export function replayCase(guide: Guide, index: MatchIndex, worked: WorkedCase): Replayed {
   const matched = matchQuestion(index, worked.words)
   const start = startOf(guide, worked, matched)
-  const findings: Finding[] = []
+  let findings: readonly Finding[] = []
   const asked: { check: string; answer: string }[] = []
   const redFlags: RedFlagId[] = matched.redFlags.map(({ redFlag }) => redFlag)
   const done = (concluded: string, ok: boolean, probability: number | null): Replayed =>
@@ -53,7 +53,7 @@ export function replayCase(guide: Guide, index: MatchIndex, worked: WorkedCase):
       }
       case 'ask': {
         const answer = worked.findings.get(guide.checkNumbers.get(step.check) ?? -1) ?? NOT_SURE
-        findings.push({ check: step.check, answer, from: 'asked' })
+        findings = withFinding(findings, { check: step.check, answer, from: 'asked' })
         asked.push({ check: step.check, answer })
       }
     }

@@ -4,7 +4,10 @@ import { checkNamed, takesAnswer } from '../guide-names.js'
 import type { CaseChange } from './case-change.js'
 import type { KeptFinding } from './case-file.js'
 
-/** Answers a check, or changes the answer given before; the line keeps its place on the sheet. */
+/**
+ * Answers a check, or changes the answer given before: then the line keeps its place on the sheet, and the check counts
+ * as looked at twice, so that the engine does not ask for another look.
+ */
 export function answerChange({ check: name, answer, from = 'asked' }: AnswerCheck): CaseChange {
   return {
     kind: 'answer',
@@ -22,5 +25,5 @@ export function answerChange({ check: name, answer, from = 'asked' }: AnswerChec
 function withFinding(findings: readonly KeptFinding[], finding: KeptFinding): KeptFinding[] {
   const known = findings.some(({ check }) => check === finding.check)
   if (!known) return [...findings, finding]
-  return findings.map((earlier) => (earlier.check === finding.check ? finding : earlier))
+  return findings.map((earlier) => (earlier.check === finding.check ? { ...finding, again: true } : earlier))
 }

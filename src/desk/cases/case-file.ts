@@ -7,7 +7,7 @@ export const KeptEvidence = z.object({
   redFlags: z.array(z.string()),
   carriedOn: z.boolean(),
   start: z.object({ host: z.string(), node: z.string().nullable() }).nullable(),
-  findings: z.array(z.object({ check: z.string(), answer: z.string(), from: FindingOrigin })),
+  findings: z.array(z.object({ check: z.string(), answer: z.string(), from: FindingOrigin, again: z.boolean().optional() })),
 })
 
 const KeptWords = z.array(z.object({ text: z.string(), at: z.number() }))

@@ -20,9 +20,9 @@ export function usableEvidence(guide: Guide, kept: KeptEvidence): Evidence {
     redFlags: kept.redFlags.flatMap((name) => redFlagNamed(guide, name)?.id ?? []),
     carriedOn: kept.carriedOn,
     start: usableStart(guide, kept.start),
-    findings: kept.findings.flatMap(({ check: name, answer, from }): Finding[] => {
+    findings: kept.findings.flatMap(({ check: name, answer, from, again }): Finding[] => {
       const check = checkNamed(guide, name)
-      return check !== null && takesAnswer(check, answer) ? [{ check: check.id, answer, from }] : []
+      return check !== null && takesAnswer(check, answer) ? [{ check: check.id, answer, from, ...(again === true ? { again } : {}) }] : []
     }),
   }
 }

@@ -5,6 +5,11 @@ import { surenessOf } from './sureness.js'
 /** The region's number to call about a problem that must be reported. */
 const OFFICE = 'plant health office'
 
+/** The number to call about a problem that must be reported, or null when the region has none. */
+export function officeCall(guide: Guide): { name: string; number: string } | null {
+  return guide.region.numbers.get(OFFICE) ?? null
+}
+
 /** A check as it is asked. */
 export function checkCard(check: Check): CheckCard {
   return {
@@ -30,7 +35,7 @@ export function adviceCard(guide: Guide, problem: Problem, probability: number):
     bottomLine: advice.bottomLine, doNow: [...advice.doNow], notWorthDoing: [...advice.notWorthDoing],
     nextYear: [...advice.nextYear], spray: advice.spray, cautions: [...problem.cautions],
     escalate: problem.watch?.escalate ?? null,
-    escalateCall: problem.watch === null ? null : guide.region.numbers.get(OFFICE) ?? null,
+    escalateCall: problem.watch === null ? null : officeCall(guide),
     lookAlikes: problem.lookAlikes.flatMap((number) => {
       const other = guide.problems[number]
       return other === undefined ? [] : [{ problem: other.id, name: other.name }]

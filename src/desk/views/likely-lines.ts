@@ -3,7 +3,7 @@ import type { Differential, Likely, Reason } from '../../engine/index.js'
 import type { Guide } from '../../guide/index.js'
 import { checkNamed, problemNamed } from '../guide-names.js'
 
-const NOT_LISTED = { name: 'Something not listed here', what: 'A cause that this guide does not know.' }
+export const NOT_LISTED = { name: 'Something not listed here', what: 'A cause that this guide does not know.' }
 
 /** The whole differential, most likely first. */
 export function likelyLines(guide: Guide, differential: Differential): LikelyLine[] {

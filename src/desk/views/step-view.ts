@@ -1,13 +1,13 @@
-import type { CaseStep } from '../../../shared/index.js'
-import type { Reading } from '../../engine/index.js'
+import type { CaseStep, SecondLookNote, TurnLine, WatchLine } from '../../../shared/index.js'
+import type { Reading, SecondLook } from '../../engine/index.js'
 import type { Check, Guide } from '../../guide/index.js'
 import { checkNamed, problemNamed } from '../guide-names.js'
-import { adviceCard, checkCard } from './cards.js'
-import { likelyLine, likelyLines } from './likely-lines.js'
+import { adviceCard, checkCard, officeCall } from './cards.js'
+import { likelyLine, likelyLines, NOT_LISTED } from './likely-lines.js'
 
 /** Problems shown beside the leading one: those with at least this share, and no more than so many. */
 const WORTH_SHOWING = 0.01
-const MOST_OTHERS = 5
+const MOST_OTHERS = 3
 
 /** The next step of a case as the screens show it. */
 export function stepView(guide: Guide, reading: Reading): CaseStep {
@@ -17,7 +17,10 @@ export function stepView(guide: Guide, reading: Reading): CaseStep {
     case 'place':
       return { kind: step.kind }
     case 'ask':
-      return { kind: 'ask', check: checkCard(known(checkNamed(guide, step.check), step.check)), left: reading.checksLeft }
+      return {
+        kind: 'ask', check: checkCard(known(checkNamed(guide, step.check), step.check)), left: reading.checksLeft,
+        again: step.by === 'second look' ? secondLookNote(guide, step.again) : null,
+      }
     case 'conclude': {
       const problem = known(problemNamed(guide, step.problem), step.problem)
       const likely = known(differential.find((one) => one.problem === step.problem) ?? null, step.problem)
@@ -25,6 +28,7 @@ export function stepView(guide: Guide, reading: Reading): CaseStep {
       return {
         kind: 'conclude', card: adviceCard(guide, problem, likely.probability),
         others: worthShowing(guide, others), why: likelyLine(guide, likely),
+        turns: turnLines(guide, reading), watched: watchLines(guide, reading),
       }
     }
     case 'hand-over':
@@ -34,8 +38,29 @@ export function stepView(guide: Guide, reading: Reading): CaseStep {
           const check = checkNamed(guide, name)
           return check === null ? [] : [check]
         }).map(checkCard),
+        sample: step.sample === null ? null : checkCard(known(checkNamed(guide, step.sample), step.sample)),
+        watched: watchLines(guide, reading),
       }
   }
+}
+
+function secondLookNote(guide: Guide, { said, problem, usual }: SecondLook): SecondLookNote {
+  return { said, problemName: known(problemNamed(guide, problem), problem).name, usual }
+}
+
+function turnLines(guide: Guide, { turns }: Reading): TurnLine[] {
+  return turns.map(({ check, answer, to }) => ({
+    check: checkCard(known(checkNamed(guide, check), check)), answer,
+    toName: to === null ? NOT_LISTED.name : known(problemNamed(guide, to), to).name,
+  }))
+}
+
+function watchLines(guide: Guide, { watched, differential }: Reading): WatchLine[] {
+  return watched.map((id) => {
+    const { name, watch } = known(problemNamed(guide, id), id)
+    const probability = differential.find(({ problem }) => problem === id)?.probability ?? 0
+    return { problem: id, name, probability, escalate: watch?.escalate ?? '', call: officeCall(guide) }
+  })
 }
 
 function worthShowing(guide: Guide, differential: Reading['differential']) {

@@ -13,6 +13,9 @@ export function knownChecksRule(context: RuleContext): void {
     })
   }
   for (const { node } of context.nodes()) look(node.check)
-  for (const { shows } of problems.values()) for (const { check } of shows) look(check)
+  for (const { shows, sameSign } of problems.values()) {
+    for (const { check } of shows) look(check)
+    for (const group of sameSign) group.forEach(look)
+  }
   for (const { findings } of cases) for (const { check } of findings) look(check)
 }

@@ -1,0 +1,48 @@
+import type { CheckId, Guide, Host } from '../guide/index.js'
+import {
+  LEAST_LEAD_FOR_SECOND_LOOK, MOST_SECOND_LOOKS, RARE_SHARE, USUAL_SHARE,
+} from './bars.js'
+import type { Belief } from './belief.js'
+import type { Evidence } from './evidence.js'
+import type { SecondLook } from './reading.js'
+import type { Sighting } from './sightings.js'
+
+/**
+ * The check to look at once more, or null. A finding is looked at again when, without it, one problem leads clearly, that
+ * problem calls the answer rare, and most plants with it show another answer. Each check is looked at again at most
+ * once; then the answer is trusted. What the asker said in the question, and notes and photos, are not doubted.
+ * @param belief is left in another state
+ */
+export function secondLook(
+  guide: Guide, host: Host, belief: Belief, logPriors: Float64Array, sightings: readonly Sighting[], evidence: Evidence,
+): { readonly check: CheckId; readonly again: SecondLook } | null {
+  if (evidence.findings.filter(({ again }) => again === true).length >= MOST_SECOND_LOOKS) return null
+  const { checks } = belief.model
+  let best: { check: CheckId; again: SecondLook; lead: number } | null = null
+  for (const doubted of sightings) {
+    const check = guide.checks[host.checks[doubted.check] ?? -1]
+    const finding = evidence.findings.find((one) => one.check === check?.id)
+    if (check === undefined || finding?.from !== 'asked' || finding.again === true) continue
+    belief.start(logPriors)
+    for (const other of sightings) if (other !== doubted) belief.see(other.check, other.answer)
+    const [row, lead] = leader(belief.shares())
+    const problem = guide.problems[host.problems[row] ?? -1]
+    const model = checks[doubted.check]
+    if (problem === undefined || model === undefined || lead < LEAST_LEAD_FOR_SECOND_LOOK || sightings.length < 2) continue
+    // Only what the profile itself says counts as rare or usual; a check it does not mention raises no doubt.
+    const sign = problem.signs.find((one) => one.check === check.number)
+    if (sign === undefined || (sign.shares[doubted.answer] ?? 1) > RARE_SHARE) continue
+    const [usual, share] = leader(sign.shares)
+    const label = check.answers[usual]?.label
+    if (label === undefined || share < USUAL_SHARE || (best !== null && best.lead >= lead)) continue
+    best = { check: check.id, again: { said: finding.answer, problem: problem.id, usual: label }, lead }
+  }
+  return best === null ? null : { check: best.check, again: best.again }
+}
+
+/** Place and size of the largest share. */
+export function leader(shares: Float64Array): [number, number] {
+  let row = 0
+  for (let other = 1; other < shares.length; other++) if ((shares[other] ?? 0) > (shares[row] ?? 0)) row = other
+  return [row, shares[row] ?? 0]
+}

@@ -1,0 +1,45 @@
+import type { Guide, Host } from '../guide/index.js'
+import type { Belief } from './belief.js'
+import type { Offer } from './open-checks.js'
+import type { Turn } from './reading.js'
+import { leader } from './second-look.js'
+import type { Sighting } from './sightings.js'
+
+const MOST_TURNS = 3
+
+/** An answer less likely than this is not worth naming as one that would change the case. */
+const LEAST_CHANCE = 0.01
+
+/**
+ * Answers not yet given that would make another problem lead, likeliest first.
+ * @param belief is left in another state
+ */
+export function turnsOf(
+  guide: Guide, host: Host, belief: Belief, logPriors: Float64Array, sightings: readonly Sighting[], open: readonly Offer[],
+): Turn[] {
+  const now = Float64Array.from(restate(belief, logPriors, sightings).shares())
+  const [row] = leader(now)
+  const turns: (Turn & { chance: number })[] = []
+  for (const { check, place } of open) {
+    const model = belief.model.checks[place]
+    if (model === undefined) continue
+    for (let answer = 0; answer < model.answers; answer++) {
+      let chance = 0
+      now.forEach((share, problem) => { chance += share * (model.share[problem * model.answers + answer] ?? 0) })
+      if (chance < LEAST_CHANCE) continue
+      restate(belief, logPriors, sightings).see(place, answer)
+      const [next] = leader(belief.shares())
+      const label = check.answers[answer]?.label
+      if (next === row || label === undefined) continue
+      turns.push({ check: check.id, answer: label, to: guide.problems[host.problems[next] ?? -1]?.id ?? null, chance })
+    }
+  }
+  turns.sort((a, b) => b.chance - a.chance)
+  return turns.slice(0, MOST_TURNS).map(({ check, answer, to }) => ({ check, answer, to }))
+}
+
+function restate(belief: Belief, logPriors: Float64Array, sightings: readonly Sighting[]): Belief {
+  belief.start(logPriors)
+  for (const { check, answer } of sightings) belief.see(check, answer)
+  return belief
+}
