@@ -1,12 +1,15 @@
 import { fileURLToPath } from 'node:url'
 import { build } from 'vite'
 
-/** Builds the pages and then the panel into `dist/web`, and returns that folder. Run it: `npx tsx src/web/build-web.ts` */
-export async function buildWeb(): Promise<string> {
-  for (const config of ['vite.config.ts', 'panel/vite.config.ts']) {
-    await build({ configFile: fileURLToPath(new URL(config, import.meta.url)), logLevel: 'warn' })
+/**
+ * Builds the pages and then the panel into a folder, `dist/web` when none is named; the folder is emptied first.
+ * Run it: `npx tsx src/web/build-web.ts`
+ */
+export async function buildWeb(folder: string = fileURLToPath(new URL('../../dist/web', import.meta.url))): Promise<string> {
+  for (const [config, emptyOutDir] of [['vite.config.ts', true], ['panel/vite.config.ts', false]] as const) {
+    await build({ configFile: fileURLToPath(new URL(config, import.meta.url)), logLevel: 'error', build: { outDir: folder, emptyOutDir } })
   }
-  return fileURLToPath(new URL('../../dist/web', import.meta.url))
+  return folder
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await buildWeb()

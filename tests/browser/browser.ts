@@ -1,4 +1,4 @@
-import { chromium, type Browser } from 'playwright-core'
+import { chromium, type Browser, type BrowserContext } from 'playwright-core'
 
 /** The machine's own Chromium, quiet and without a profile. */
 export function openBrowser(): Promise<Browser> {
@@ -10,6 +10,16 @@ export function openBrowser(): Promise<Browser> {
     ],
   })
 }
+
+/** A visitor with no past, whose waits end with what was waited for rather than with the whole test. */
+export async function newVisitor(browser: Browser, { width, height }: { width: number, height: number }): Promise<BrowserContext> {
+  const context = await browser.newContext({ viewport: { width, height }, reducedMotion: 'reduce' })
+  context.setDefaultTimeout(10_000)
+  return context
+}
+
+/** How long a whole story may take; the machine may be busy. */
+export const STORY_MS = 120_000
 
 /** The two widths every screen is looked at: a phone and a desk. */
 export const widths = [

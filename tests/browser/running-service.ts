@@ -17,10 +17,10 @@ export interface TestService {
 export async function startTestService(panelOrigins: readonly string[] = [], options: Partial<StartOptions> = {}): Promise<TestService> {
   const home = await mkdtemp(join(tmpdir(), 'frondline-browser-'))
   const settings = readSettings({
-    FRONDLINE_PORT: '0', FRONDLINE_HOME: home, FRONDLINE_PANEL_ORIGINS: panelOrigins.join(','),
+    FRONDLINE_PORT: '0', FRONDLINE_HOME: join(home, 'store'), FRONDLINE_PANEL_ORIGINS: panelOrigins.join(','),
     FRONDLINE_CASES_PER_MINUTE: '1000', FRONDLINE_SIGN_INS_PER_MINUTE: '1000',
   })
-  const service = await startService(settings, pino({ level: 'silent' }), { webDir: await buildWeb(), ...options })
+  const service = await startService(settings, pino({ level: 'silent' }), { webDir: await buildWeb(join(home, 'web')), ...options })
   return {
     url: service.url.replace(/\/$/, ''),
     passwordOf(role) {

@@ -1,0 +1,40 @@
+import { mkdir, readFile } from 'node:fs/promises'
+import { createRequire } from 'node:module'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Page } from 'playwright-core'
+import { expect } from 'vitest'
+
+/** Where the pictures of the screens go, for people to look at. */
+export const picturesFolder = process.env['FRONDLINE_PICTURES'] ?? join(tmpdir(), 'frondline-pictures')
+
+/**
+ * Looks at the screen as it stands: nothing against WCAG 2.2 A and AA that axe can see, nothing wider than the window,
+ * and a picture kept.
+ */
+export async function lookAt(page: Page, name: string): Promise<void> {
+  // Fades end before colours are measured.
+  await page.evaluate(() => Promise.all(document.getAnimations().map(animation => animation.finished.catch(() => null))))
+  const width = page.viewportSize()?.width ?? 0
+  await mkdir(picturesFolder, { recursive: true })
+  await page.screenshot({ path: join(picturesFolder, `${name}-${width}.png`), fullPage: true })
+  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+  expect(overflow, `${name} at ${width} px is wider than the window by`).toBeLessThanOrEqual(0)
+  expect(await faultsSeenByAxe(page), `${name} at ${width} px`).toEqual([])
+}
+
+async function faultsSeenByAxe(page: Page): Promise<string[]> {
+  // evaluate() comes from outside the page, so the strict content security policy stays in force.
+  if (!await page.evaluate(() => 'axe' in window)) await page.evaluate(await axeSource())
+  return page.evaluate(async tags => {
+    const { axe } = window as unknown as { axe: typeof import('axe-core') }
+    const { violations } = await axe.run(document, { runOnly: { type: 'tag', values: tags } })
+    return violations.map(violation => `${violation.id}: ${violation.nodes.map(node => `${String(node.target)} ${node.failureSummary ?? ''}`).join(' | ')}`)
+  }, ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
+}
+
+let source: string | null = null
+async function axeSource(): Promise<string> {
+  source ??= await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+  return source
+}
