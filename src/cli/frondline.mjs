@@ -7,5 +7,6 @@ import { ensureInstalled, ensureNode, ensureScreensBuilt, ensureServiceBuilt, ro
 ensureNode()
 ensureInstalled()
 await ensureServiceBuilt()
-if (process.argv[2] === 'serve') ensureScreensBuilt()
+const [command, ...options] = process.argv.slice(2)
+if (command === 'serve' && !options.includes('--help') && !options.includes('-h')) ensureScreensBuilt()
 await import(pathToFileURL(join(root, 'dist/frondline.js')).href)
