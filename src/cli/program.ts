@@ -8,7 +8,7 @@ import { serveCommand } from './commands/serve.js'
 
 /** The command line, whole: every command with its own --help. */
 export function program(): Command {
-  return new Command('frondline')
+  const frondline = new Command('frondline')
     .description('A plant-health helpline in one service: decision trees in YAML, a question engine, tickets for the specialist.')
     .version('0.1.0')
     .showHelpAfterError('(run with --help to see what is expected)')
@@ -18,4 +18,14 @@ export function program(): Command {
     .addCommand(replayCommand())
     .addCommand(serveCommand())
     .addCommand(peopleCommand())
+  inheritSettings(frondline)
+  return frondline
+}
+
+/** Commander hands settings such as the pointer to --help down only to commands it makes itself, not to those added. */
+function inheritSettings(parent: Command): void {
+  for (const command of parent.commands) {
+    command.copyInheritedSettings(parent)
+    inheritSettings(command)
+  }
 }
