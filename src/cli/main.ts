@@ -1,3 +1,5 @@
 import { program } from './program.js'
+import { endWhenNobodyReads } from './terminal.js'
 
+endWhenNobodyReads()
 await program().parseAsync()
