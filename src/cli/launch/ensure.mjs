@@ -2,7 +2,7 @@
 // Plain JavaScript with nothing but Node's own modules, since it runs before anything is installed.
 import { execFileSync, spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
@@ -36,10 +36,17 @@ export async function ensureServiceBuilt() {
   if (isFresh(out, ['src', 'shared'], (path) => /\.(ts|tsx|mjs|sql)$/.test(path) && !path.includes('/web/panel/'))) return
   const { build } = await import('esbuild')
   mkdirSync(join(root, 'dist'), { recursive: true })
-  await build({
+  const { outputFiles } = await build({
+    write: false,
     entryPoints: [join(root, 'src/cli/main.ts')], outfile: out, bundle: true, packages: 'external', platform: 'node',
     format: 'esm', target: 'node20', sourcemap: true, logLevel: 'warning', jsx: 'automatic', jsxImportSource: 'preact',
   })
+  // Written whole and then renamed, so that a command started at the same time never reads half a program.
+  for (const { path, contents } of outputFiles) {
+    const whole = `${path}.${process.pid}`
+    writeFileSync(whole, contents)
+    renameSync(whole, path)
+  }
 }
 
 /** Builds the screens (dist/web) when they are older than their sources. */
