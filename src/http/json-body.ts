@@ -9,6 +9,7 @@ const parseJson = express.json({ limit: MOST_BYTES, inflate: false, reviver: ref
 
 /** Reads a request's JSON body. Undefined when there is none. */
 export async function jsonBody(request: Request, response: Response): Promise<unknown> {
+  if (request.get('content-length') === '0') return undefined
   if (request.is('application/json') === false) throw new RequestFault('NOT_JSON')
   await new Promise<void>((resolve, reject) => {
     parseJson(request, response, (fault?: unknown) => {

@@ -11,6 +11,7 @@ export interface OpenPort {
 
 /** How long requests under way may take once the port is closing, in milliseconds. */
 const PATIENCE_MS = 10_000
+const SWEEP_MS = 50
 
 /** Opens the port; 0 lets the machine choose one. Rejects with a plain sentence when the port cannot be had. */
 export async function listen(app: Express, { host, port }: { readonly host: string; readonly port: number }): Promise<OpenPort> {
@@ -37,10 +38,14 @@ async function closeGently(server: Server): Promise<void> {
       resolve()
     })
   })
-  server.closeIdleConnections()
+  // A connection kept open for more falls idle only once its last answer is out.
+  const sweep = setInterval(() => {
+    server.closeIdleConnections()
+  }, SWEEP_MS)
   const cutOff = setTimeout(() => {
     server.closeAllConnections()
   }, PATIENCE_MS)
   await closed
+  clearInterval(sweep)
   clearTimeout(cutOff)
 }

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest'
+import { readSettings, SettingsFault } from '../../src/http/index.js'
+
+describe('settings', () => {
+  it('has a default for everything', () => {
+    expect(readSettings({})).toEqual({
+      port: 8420, host: '127.0.0.1', home: './frondline-data', trees: './trees', panelOrigins: [], behindHttps: false,
+      production: false, casesPerMinute: 30, signInsPerMinute: 30,
+    })
+  })
+
+  it('reads each variable', () => {
+    expect(readSettings({
+      FRONDLINE_PORT: '0', FRONDLINE_HOST: '0.0.0.0', FRONDLINE_HOME: '/srv/frondline', FRONDLINE_TREES: '/srv/trees',
+      FRONDLINE_PANEL_ORIGINS: 'https://parish.example, http://localhost:3000', FRONDLINE_BEHIND_HTTPS: 'yes',
+      NODE_ENV: 'production', FRONDLINE_CASES_PER_MINUTE: '5', FRONDLINE_SIGN_INS_PER_MINUTE: '6', PATH: '/bin',
+    })).toEqual({
+      port: 0, host: '0.0.0.0', home: '/srv/frondline', trees: '/srv/trees',
+      panelOrigins: ['https://parish.example', 'http://localhost:3000'], behindHttps: true, production: true,
+      casesPerMinute: 5, signInsPerMinute: 6,
+    })
+  })
+
+  it('takes an empty variable as not set', () => {
+    expect(readSettings({ FRONDLINE_PORT: '', FRONDLINE_HOME: '  ', FRONDLINE_BEHIND_HTTPS: '' })).toEqual(readSettings({}))
+  })
+
+  it('names every fault in one message, with what was expected', () => {
+    const read = () => readSettings({
+      FRONDLINE_PORT: '70000', FRONDLINE_BEHIND_HTTPS: 'perhaps',
+      FRONDLINE_PANEL_ORIGINS: 'https://parish.example/page *', FRONDLINE_CASES_PER_MINUTE: '1e3',
+    })
+    expect(read).toThrow(SettingsFault)
+    expect(read).toThrow([
+      'The settings do not fit:',
+      '  FRONDLINE_PORT: Expected a whole number from 0 to 65535, such as 8420; it is "70000".',
+      '  FRONDLINE_PANEL_ORIGINS: Expected origins such as https://parish.example, with commas between; "https://parish.example/page" is not one.',
+      '  FRONDLINE_PANEL_ORIGINS: Expected origins such as https://parish.example, with commas between; "*" is not one.',
+      '  FRONDLINE_BEHIND_HTTPS: Expected yes or no; it is "perhaps".',
+      '  FRONDLINE_CASES_PER_MINUTE: Expected a whole number from 1 to 1000000, such as 30; it is "1e3".',
+    ].join('\n'))
+  })
+})
