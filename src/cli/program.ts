@@ -4,6 +4,7 @@ import { matchCommand } from './commands/match.js'
 import { peopleCommand } from './commands/people.js'
 import { proofCommand } from './commands/proof.js'
 import { replayCommand } from './commands/replay.js'
+import { reportCommand } from './commands/report.js'
 import { serveCommand } from './commands/serve.js'
 
 /** The command line, whole: every command with its own --help. */
@@ -16,6 +17,7 @@ export function program(): Command {
     .addCommand(askCommand())
     .addCommand(matchCommand())
     .addCommand(replayCommand())
+    .addCommand(reportCommand())
     .addCommand(serveCommand())
     .addCommand(peopleCommand())
   inheritSettings(frondline)

@@ -26,6 +26,9 @@ export const laterEfforts: readonly Effort[] = ['wait a day', 'send a sample']
 /** A check whose expected gain is below this many bits cannot change the outcome and is not asked. */
 export const LEAST_GAIN_BITS = 0.05
 
+/** Most checks asked in one case, second looks included: then it is concluded or handed over, whatever is open. */
+export const MOST_CHECKS = 12
+
 /** Checks asked by reckoning, beyond the tree, before a case is handed over. */
 export const MOST_EXTRA_CHECKS = 5
 

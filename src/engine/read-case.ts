@@ -1,5 +1,5 @@
 import type { Guide, Host, NodeName, Problem, RedFlagId } from '../guide/index.js'
-import { bars, LEAST_FINDINGS, LEAST_SHARE_OF_TREE, LEAST_SHARE_OF_WATCH, MOST_EXTRA_CHECKS } from './bars.js'
+import { bars, LEAST_FINDINGS, LEAST_SHARE_OF_TREE, LEAST_SHARE_OF_WATCH, MOST_CHECKS, MOST_EXTRA_CHECKS } from './bars.js'
 import { Belief } from './belief.js'
 import { differentialOf } from './differential.js'
 import type { Evidence, Setting } from './evidence.js'
@@ -114,7 +114,9 @@ function planStep(state: CaseState): Plan {
   // The look that belongs to the chosen complaint always comes first: it may be there for safety's sake.
   if (ask !== undefined && isFirst) return askTree(host, stand.kind === 'node' ? stand.node : 0, ask.id)
 
-  const doubt = secondLook(guide, host, state.belief, state.priors, sightings, evidence)
+  const looks = countLooks(evidence.findings)
+  const isSpent = looks >= MOST_CHECKS
+  const doubt = isSpent ? null : secondLook(guide, host, state.belief, state.priors, sightings, evidence)
   if (doubt !== null) return { step: { kind: 'ask', check: doubt.check, by: 'second look', again: doubt.again }, checksLeft: 1 }
 
   const [first] = differential
@@ -123,13 +125,13 @@ function planStep(state: CaseState): Plan {
   if (passes && (stand.kind === 'problem' || sightings.length >= LEAST_FINDINGS)) {
     return { step: { kind: 'conclude', problem: leading.id }, checksLeft: null }
   }
-  if (stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares)) {
+  if (!isSpent && stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares)) {
     return askTree(host, stand.node, ask.id)
   }
 
   const [best] = askable(open)
   const extra = countAsked(evidence.findings) - countAsked(walk.path.map(({ finding }) => finding))
-  if (best !== undefined && extra < MOST_EXTRA_CHECKS) {
+  if (!isSpent && best !== undefined && extra < MOST_EXTRA_CHECKS) {
     const left = Math.min(MOST_EXTRA_CHECKS - extra, askable(open).length, Math.max(1, Math.ceil(entropyBits(state.shares))))
     return { step: { kind: 'ask', check: best.check.id, by: 'gain' }, checksLeft: left }
   }
@@ -173,6 +175,11 @@ function isNamed(host: Host, node: number, name: NodeName | null): boolean {
 
 function countAsked(findings: Evidence['findings']): number {
   return findings.filter(({ from }) => from === 'asked').length
+}
+
+/** Checks asked so far; one that was looked at twice counts twice. */
+function countLooks(findings: Evidence['findings']): number {
+  return countAsked(findings) + findings.filter(({ from, again }) => from === 'asked' && again === true).length
 }
 
 function monthOf(isoDate: string): number {
