@@ -6,6 +6,7 @@ import { proofCommand } from './commands/proof.js'
 import { replayCommand } from './commands/replay.js'
 import { reportCommand } from './commands/report.js'
 import { serveCommand } from './commands/serve.js'
+import { suggestCommand } from './commands/suggest.js'
 
 /** The command line, whole: every command with its own --help. */
 export function program(): Command {
@@ -18,6 +19,7 @@ export function program(): Command {
     .addCommand(matchCommand())
     .addCommand(replayCommand())
     .addCommand(reportCommand())
+    .addCommand(suggestCommand())
     .addCommand(serveCommand())
     .addCommand(peopleCommand())
   inheritSettings(frondline)

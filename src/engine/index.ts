@@ -12,3 +12,4 @@ export { brierScore, calibrationError, type Forecast, logLoss, mean, type Reliab
 export { drawPlace, type Random, seededRandom } from './random.js'
 export { type HostReport, reportHost } from './report.js'
 export { makeCase, playCase } from './simulate.js'
+export { type Drawn, type DrawnTree, drawTree } from './draw-tree.js'
