@@ -116,7 +116,7 @@ for (const { name, width, height } of widths) {
       await page.getByText('does not look like an email').waitFor()
       await lookAt(page, 'hand-over-fault')
       await page.getByLabel('Email').fill('')
-      await page.getByLabel('Anything else').fill('It came back after I cut it down last year.')
+      await page.getByLabel('Is there more we should know?').fill('It came back after I cut it down last year.')
       await page.getByRole('button', { name: 'Hand my sheet over' }).click()
       await page.getByText('Your sheet is with a specialist').waitFor()
       await lookAt(page, 'waiting')

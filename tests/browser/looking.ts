@@ -2,6 +2,7 @@ import { mkdir, readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import type * as axeCore from 'axe-core'
 import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
 
@@ -27,7 +28,7 @@ async function faultsSeenByAxe(page: Page): Promise<string[]> {
   // evaluate() comes from outside the page, so the strict content security policy stays in force.
   if (!await page.evaluate(() => 'axe' in window)) await page.evaluate(await axeSource())
   return page.evaluate(async tags => {
-    const { axe } = window as unknown as { axe: typeof import('axe-core') }
+    const { axe } = window as unknown as { axe: typeof axeCore }
     const { violations } = await axe.run(document, { runOnly: { type: 'tag', values: tags } })
     return violations.map(violation => `${violation.id}: ${violation.nodes.map(node => `${String(node.target)} ${node.failureSummary ?? ''}`).join(' | ')}`)
   }, ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])

@@ -16,6 +16,8 @@ export interface PanelSettings {
 interface Surroundings {
   /** Address of the service when the page names none. */
   readonly defaultService: string
+  /** Address of the host page, for a service named by a path alone. */
+  readonly pageAddress: string
   /** The nearest `lang` around the panel, or null. */
   readonly pageLanguage: string | null
   /** Told of each value that could not be used; the panel then does without it. */
@@ -23,13 +25,13 @@ interface Surroundings {
 }
 
 /** Narrows attributes written by strangers: what cannot be used falls back to its default and is told once. */
-export function readAttributes(read: (name: PanelAttribute) => string | null, { defaultService, pageLanguage, warn }: Surroundings): PanelSettings {
+export function readAttributes(read: (name: PanelAttribute) => string | null, { defaultService, pageAddress, pageLanguage, warn }: Surroundings): PanelSettings {
   const service = read('service')
   const district = read('district')
   const accent = read('accent')
   const language = read('language')
 
-  const address = service === null ? defaultService : serviceAddress(service)
+  const address = service === null ? defaultService : serviceAddress(service, pageAddress)
   if (service !== null && address === null) warn('service', service, 'an http or https address, such as "https://plants.example"')
 
   const place = district?.trim() ?? null
@@ -51,9 +53,9 @@ export function readAttributes(read: (name: PanelAttribute) => string | null, { 
 }
 
 /** The address without its last slash, or null when it is not one we can call. */
-function serviceAddress(text: string): string | null {
+function serviceAddress(text: string, pageAddress: string): string | null {
   try {
-    const url = new URL(text.trim(), document.baseURI)
+    const url = new URL(text.trim(), pageAddress)
     return url.protocol === 'http:' || url.protocol === 'https:' ? (url.origin + url.pathname).replace(/\/+$/, '') : null
   } catch {
     return null

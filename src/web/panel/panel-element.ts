@@ -80,6 +80,7 @@ export class PanelElement extends ElementBase {
   #update(): void {
     const settings = readAttributes(name => this.getAttribute(name), {
       defaultService: (this.constructor as typeof PanelElement).defaultService || location.origin,
+      pageAddress: document.baseURI,
       pageLanguage: this.closest('[lang]')?.getAttribute('lang') ?? null,
       warn: (attribute, value, expected) => this.#warn(attribute, value, expected),
     })
@@ -88,6 +89,7 @@ export class PanelElement extends ElementBase {
     this.#accent?.replaceSync(accentStyle(settings.accent))
     if (serviceChanged) this.#begin(settings.service)
     if (this.#region === null) void this.#fetchRegion()
+    this.#warnOfUnknownDistrict()
     this.#render()
   }
 
@@ -111,10 +113,7 @@ export class PanelElement extends ElementBase {
     // Without the region the panel still works; it only cannot offer districts.
     if (reply?.ok !== true || request.signal.aborted) return
     this.#region = reply.value
-    const { district = null, service } = this.#settings ?? {}
-    if (district !== null && !reply.value.districts.some(row => row.district === district)) {
-      this.#warn('district', district, `one of the districts of ${service}: ${reply.value.districts.map(row => row.district).join(', ')}`)
-    }
+    this.#warnOfUnknownDistrict()
     this.#render()
   }
 
@@ -131,6 +130,13 @@ export class PanelElement extends ElementBase {
             wholePage: this.#caseLink !== null,
           }))),
       root)
+  }
+
+  #warnOfUnknownDistrict(): void {
+    const district = this.#settings?.district ?? null
+    const known = this.#region?.districts.map(row => row.district)
+    if (district === null || known === undefined || known.includes(district)) return
+    this.#warn('district', district, `one of: ${known.join(', ')}`)
   }
 
   /** Lets timers inside the drawn parts end; the session and its case stay for when the panel comes back. */

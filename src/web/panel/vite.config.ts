@@ -5,7 +5,8 @@ import { defineConfig } from 'vite'
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   publicDir: false,
-  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  // Not the development form, whatever NODE_ENV says: it names source files in what is shipped.
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact', development: false } },
   build: {
     outDir: fileURLToPath(new URL('../../../dist/web', import.meta.url)),
     // The pages are built into the same folder.

@@ -135,7 +135,7 @@ export const en = {
     email: 'Email',
     phone: 'Phone',
     optional: 'if you like',
-    note: 'Anything else the specialist should know?',
+    note: 'Is there more we should know?',
     submit: 'Hand my sheet over',
     sending: 'Handing over …',
     cancel: 'Not yet',

@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest'
+import { offeredPlaces } from '../../src/web/case/offered-places.js'
+
+const heard = (text: string) => ({ text, at: 0 })
+const entry = (host: string, node: string, said: string[] = []) => ({
+  host, hostName: host, node, phrase: `${node} on ${host}`, score: 0.5, words: said.map(heard), problems: [],
+})
+
+describe('the places offered for confirmation', () => {
+  it('are the best three complaints with the words that led there, each said once', () => {
+    const offers = offeredPlaces({ hosts: [], entries: [entry('rose', 'spots', ['black', 'black', 'spots']), entry('rose', 'holes'), entry('apple', 'spots'), entry('hosta', 'holes')] })
+    expect(offers.map(offer => `${offer.host}/${offer.node}`)).toEqual(['rose/spots', 'rose/holes', 'apple/spots'])
+    expect(offers[0]?.heard).toEqual(['black', 'spots'])
+  })
+
+  it('hold a plant that was named although no complaint of it fits', () => {
+    const offers = offeredPlaces({ hosts: [{ host: 'maple', name: 'Maple', score: 1, words: [heard('maple')] }], entries: [entry('rose', 'spots')] })
+    expect(offers.map(offer => [offer.host, offer.node])).toEqual([['rose', 'spots'], ['maple', null]])
+  })
+
+  it('are none when nothing was heard', () => {
+    expect(offeredPlaces({ hosts: [], entries: [] })).toEqual([])
+  })
+})
