@@ -1,20 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { Belief, checkModel, entropyBits, expectedGainBits, type Model } from '../../src/engine/index.js'
-
-/** ln of a table of shares, row by row. */
-function logTable(rows: readonly (readonly number[])[]): Float64Array {
-  return Float64Array.from(rows.flat(), Math.log)
-}
-
-/** A model with one row a problem and the given tables; every problem equally common for the background. */
-function plainModel(problems: number, tables: readonly Float64Array[], group = -1): Model {
-  const weights = new Float64Array(problems).fill(1)
-  return {
-    problems, rows: problems, problemOfRow: Int32Array.from({ length: problems }, (_, row) => row),
-    logRowShare: new Float64Array(problems), checks: tables.map((table) => checkModel(table, weights, 1, group)), groups: group + 1,
-  }
-}
+import { Belief, entropyBits, expectedGainBits } from '../../src/engine/index.js'
+import { logTable, plainModel } from './plain-model.js'
 
 /** P(problem) after one answer to the only check. */
 function after(prior: Float64Array, table: Float64Array, answer: number): Float64Array {

@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest'
+import { readCase, withFinding } from '../../src/engine/index.js'
+import type { CheckId, Guide } from '../../src/guide/index.js'
+import { lettuceGuide, swap } from '../guide/lettuce-world.js'
+import { lettuceCase, MAY_DAY } from './lettuce-case.js'
+
+/** The lettuce world, with a tree that goes on after a bare underside. */
+function askingOn(): Guide {
+  return lettuceGuide({
+    'hosts/lettuce.yaml': swap('other answers: { hand over: "Pale patches without fuzz need a closer look." }', 'other answers: slime'),
+    'problems/downy-mildew.yaml': swap('white fuzz: usually, nothing: sometimes', 'white fuzz: almost always, nothing: rarely'),
+  })
+}
+
+describe('an answer that does not fit what else was seen', () => {
+  const guide = askingOn()
+  const odd = lettuceCase([['leaf-top', 'pale patches'], ['leaf-underside', 'nothing']])
+
+  it('is looked at once more, with what most such plants show', () => {
+    expect(readCase(guide, odd, MAY_DAY).step).toEqual({
+      kind: 'ask', check: 'leaf-underside', by: 'second look',
+      again: { said: 'nothing', problem: 'downy-mildew', usual: 'white fuzz' },
+    })
+  })
+
+  it('is trusted when it is given again', () => {
+    const again = { ...odd, findings: withFinding(odd.findings, { check: 'leaf-underside' as CheckId, answer: 'nothing', from: 'asked' }) }
+    expect(again.findings.at(-1)).toEqual({ check: 'leaf-underside', answer: 'nothing', from: 'asked', again: true })
+    expect(readCase(guide, again, MAY_DAY).step).not.toMatchObject({ by: 'second look', check: 'leaf-underside' })
+  })
+
+  it('settles the case when the second look shows the usual sign', () => {
+    const mended = { ...odd, findings: withFinding(odd.findings, { check: 'leaf-underside' as CheckId, answer: 'white fuzz', from: 'asked' }) }
+    expect(readCase(guide, mended, MAY_DAY).step).toEqual({ kind: 'conclude', problem: 'downy-mildew' })
+  })
+
+  it('is not doubted when the asker said it unasked', () => {
+    const said = { ...odd, findings: odd.findings.map((finding) => ({ ...finding, from: 'said' as const })) }
+    expect(readCase(guide, said, MAY_DAY).step).not.toMatchObject({ by: 'second look' })
+  })
+
+  it('is not doubted where the profile does not call it rare', () => {
+    const usual = lettuceGuide({
+      'hosts/lettuce.yaml': swap('other answers: { hand over: "Pale patches without fuzz need a closer look." }', 'other answers: slime'),
+    })
+    expect(readCase(usual, odd, MAY_DAY).step).not.toMatchObject({ by: 'second look' })
+  })
+})
