@@ -51,9 +51,15 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
 
   const mine = view?.state === 'taken' && view.takenBy === me
   const take = () => void change(() => service.takeTicket(ticket))
+  // At the head of the advice, where a greeting goes.
+  const startAnswer = () => {
+    answerText.current?.focus()
+    answerText.current?.setSelectionRange(0, 0)
+    answerText.current?.scrollTo({ top: 0 })
+  }
   const actions: KeyAction[] = []
   if (view?.state === 'waiting') actions.push({ key: 'T', words: 'Take this ticket', run: take })
-  if (mine) actions.push({ key: 'A', words: 'Answer: go to the text', run: () => answerText.current?.focus() })
+  if (mine) actions.push({ key: 'A', words: 'Answer: go to the text', run: startAnswer })
   actions.push({ key: 'L', words: 'List of tickets', run: onList })
   const keys = useKeys(actions, () => {})
 

@@ -139,7 +139,7 @@ export const en = {
     submit: 'Hand my sheet over',
     sending: 'Handing over …',
     cancel: 'Not yet',
-    privacy: 'Only specialists see your contact. It is erased after the answer.',
+    privacy: 'Only specialists see your contact, and only for this sheet.',
     badEmail: 'That does not look like an email address. Mend it or leave it empty.',
     badPhone: 'A phone number has digits, spaces, + - . and brackets only.',
   },
