@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { answerChecks, askQuestion, confirmBestGuess } from './asker.js'
 import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
-import { lookAt } from './looking.js'
+import { lookAt, lookInTheDark } from './looking.js'
 import { startTestService, type TestService } from './running-service.js'
 
 let service: TestService
@@ -51,6 +51,7 @@ for (const { name, width, height } of widths) {
       expect(await page.locator('.reason-list').first().innerText()).toContain('smooth notches from the edge')
       expect(await page.locator('.sources').innerText()).not.toBe('')
       await lookAt(page, 'advice')
+      await lookInTheDark(page, 'advice')
 
       await page.getByRole('button', { name: /^Change your answer to/ }).first().click()
       await expect.poll(() => page.locator('.answer.marked').innerText()).toMatch(/smooth notches from the edge/i)
@@ -70,6 +71,7 @@ for (const { name, width, height } of widths) {
       const order = await card.evaluate(element => [...element.querySelectorAll('.flag-do, .flag-calls, .flag-not')].map(part => part.className))
       expect(order).toEqual(['flag-do', 'flag-calls', 'flag-not'])
       await lookAt(page, 'red-flag')
+      await lookInTheDark(page, 'red-flag')
       await page.getByRole('button', { name: /^I have done this/ }).click()
       await page.getByRole('heading', { name: /Did we hear you right|Which plant is it about/ }).waitFor()
       expect(await page.locator('.flag').count()).toBe(1)

@@ -24,7 +24,17 @@ export async function lookAt(page: Page, name: string): Promise<void> {
   expect(await faultsSeenByAxe(page), `${name} at ${width} px`).toEqual([])
 }
 
-async function faultsSeenByAxe(page: Page): Promise<string[]> {
+/** The same in the dark, and with more contrast asked for; afterwards the light is on again. */
+export async function lookInTheDark(page: Page, name: string): Promise<void> {
+  await page.emulateMedia({ colorScheme: 'dark' })
+  await lookAt(page, `${name}-dark`)
+  await page.emulateMedia({ colorScheme: 'light', contrast: 'more' })
+  await lookAt(page, `${name}-contrast`)
+  await page.emulateMedia({ colorScheme: 'light', contrast: 'no-preference' })
+}
+
+/** What axe-core finds against WCAG 2.2 A and AA, shadow roots included. */
+export async function faultsSeenByAxe(page: Page): Promise<string[]> {
   // evaluate() comes from outside the page, so the strict content security policy stays in force.
   if (!await page.evaluate(() => 'axe' in window)) await page.evaluate(await axeSource())
   return page.evaluate(async tags => {
