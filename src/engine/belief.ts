@@ -14,6 +14,7 @@ const LEAST_LIVE_SHARE = 1e-6
 export class Belief {
   readonly model: Model
   readonly #logs: Float64Array
+  /** Weight of each row when checks are weighed. */
   readonly #rowShares: Float64Array
   readonly #shares: Float64Array
   readonly #live: Int32Array
@@ -23,10 +24,16 @@ export class Belief {
   readonly #groupHeard: Uint8Array
   readonly #joint: Float64Array
   readonly #answerShares: Float64Array
+  readonly #focus: number
   #isSettled = false
 
-  constructor(model: Model) {
+  /**
+   * @param focus power to which P(problem) is raised when checks are weighed; 1 is plain expected gain, more lets
+   *   faint problems have less say in what is asked. Bayes' rule itself is untouched.
+   */
+  constructor(model: Model, focus = 1) {
     this.model = model
+    this.#focus = focus
     const mostAnswers = Math.max(1, ...model.checks.map(({ answers }) => answers))
     this.#logs = new Float64Array(model.rows)
     this.#rowShares = new Float64Array(model.rows)
@@ -147,10 +154,20 @@ export class Belief {
       this.#rowShares[row] = share
       const problem = problemOfRow[row] ?? 0
       this.#shares[problem] = (this.#shares[problem] ?? 0) + share
-      if (share >= LEAST_LIVE_SHARE) {
-        this.#live[this.#liveRows] = row
-        this.#liveRows += 1
+    }
+    let focused = 1
+    if (this.#focus !== 1) {
+      focused = 0
+      for (const share of this.#shares) focused += share ** this.#focus
+    }
+    for (let row = 0; row < rows; row++) {
+      if (this.#focus !== 1) {
+        const share = this.#shares[problemOfRow[row] ?? 0] ?? 0
+        if (share > 0) this.#rowShares[row] = (this.#rowShares[row] ?? 0) * share ** (this.#focus - 1) / focused
       }
+      if ((this.#rowShares[row] ?? 0) < LEAST_LIVE_SHARE) continue
+      this.#live[this.#liveRows] = row
+      this.#liveRows += 1
     }
     this.#isSettled = true
   }

@@ -1,5 +1,5 @@
 import type { Guide, Host, NodeName, Problem, RedFlagId } from '../guide/index.js'
-import { bars, LEAST_FINDINGS, LEAST_SHARE_OF_TREE, LEAST_SHARE_OF_WATCH, MOST_CHECKS, MOST_EXTRA_CHECKS } from './bars.js'
+import { bars, earlyBar, LEAST_FINDINGS, LEAST_SHARE_OF_TREE, LEAST_SHARE_OF_WATCH, MOST_CHECKS, MOST_EXTRA_CHECKS, SHORT_PATH } from './bars.js'
 import { Belief } from './belief.js'
 import { differentialOf } from './differential.js'
 import type { Evidence, Setting } from './evidence.js'
@@ -21,7 +21,7 @@ import { turnsOf } from './turns.js'
 export function readCase(guide: Guide, evidence: Evidence, setting: Setting): Reading {
   const cards = cardsOf(guide, evidence)
   const isHeld = isStopped(guide, cards, evidence)
-  const walk = walkTree(guide, evidence)
+  const walk = walkFromEntryOrTop(guide, evidence)
   if (walk === null) {
     const step: Step = isHeld ? { kind: 'red-flag' } : { kind: 'place' }
     return { step, cards, host: null, path: [], differential: [], checksLeft: null, turns: [], watched: [] }
@@ -96,9 +96,22 @@ function isStopped(guide: Guide, cards: readonly RedFlagId[], evidence: Evidence
   })
 }
 
-/** Rows that the settled entry leads to; null at the top of the tree, or when the case has moved to another host. */
-function reachedByEntry({ start }: Evidence, { host }: TreeWalk): ReadonlySet<number> | null {
-  if (start === null || start.node === null || start.host !== host.id) return null
+/**
+ * Follows the tree from the settled entry. Where that soon ends in a hand-over, the complaint may have been taken for
+ * another: then the tree is followed from its top, with what is known, before anyone is sent on.
+ */
+function walkFromEntryOrTop(guide: Guide, evidence: Evidence): TreeWalk | null {
+  const walk = walkTree(guide, evidence)
+  const { start } = evidence
+  if (walk === null || start === null || start.node === null || walk.host.id !== start.host) return walk
+  if (walk.stand.kind !== 'hand over' || walk.path.length > SHORT_PATH) return walk
+  const again = walkTree(guide, { ...evidence, start: { host: start.host, node: null } })
+  return again === null || again.stand.kind === 'hand over' ? walk : again
+}
+
+/** Rows that the settled entry leads to; null at the top of the tree, once the entry has failed, or on another host. */
+function reachedByEntry({ start }: Evidence, { host, entry }: TreeWalk): ReadonlySet<number> | null {
+  if (start === null || start.node === null || start.host !== host.id || entry !== start.node) return null
   const node = host.nodes.findIndex(({ name }) => name === start.node)
   return treeReach(host).rows[node] ?? null
 }
@@ -121,10 +134,10 @@ function planStep(state: CaseState): Plan {
 
   const [first] = differential
   const leading = problemNamed(guide, first?.problem ?? null)
-  const passes = first !== undefined && leading !== null && first.probability >= bars[leading.cost]
-  if (passes && (stand.kind === 'problem' || sightings.length >= LEAST_FINDINGS)) {
-    return { step: { kind: 'conclude', problem: leading.id }, checksLeft: null }
-  }
+  const isAtEnd = stand.kind === 'problem' || isSpent
+  const passes = (bar: (cost: Problem['cost']) => number): boolean => first !== undefined && leading !== null && first.probability >= bar(leading.cost)
+  const conclusion = leading === null ? null : { step: { kind: 'conclude', problem: leading.id } as const, checksLeft: null }
+  if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar))) return conclusion
   if (!isSpent && stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares)) {
     return askTree(host, stand.node, ask.id)
   }
@@ -135,6 +148,7 @@ function planStep(state: CaseState): Plan {
     const left = Math.min(MOST_EXTRA_CHECKS - extra, askable(open).length, Math.max(1, Math.ceil(entropyBits(state.shares))))
     return { step: { kind: 'ask', check: best.check.id, by: 'gain' }, checksLeft: left }
   }
+  if (conclusion !== null && passes((cost) => bars[cost])) return conclusion
   return handOver(state, 'What you have seen fits more than one cause, and we do not want to guess.')
 }
 

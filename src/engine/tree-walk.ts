@@ -1,4 +1,4 @@
-import { CANT_LOOK, type Check, type Guide, type Host, NOT_SURE, type Target, type TreeNode } from '../guide/index.js'
+import { CANT_LOOK, type Check, type Guide, type Host, type NodeName, NOT_SURE, type Target, type TreeNode } from '../guide/index.js'
 import type { Evidence, Finding } from './evidence.js'
 import type { PathStep } from './reading.js'
 
@@ -13,6 +13,8 @@ export type TreeStand =
 
 export interface TreeWalk {
   readonly host: Host
+  /** Name of the node where the walk began; null for the top of the tree. */
+  readonly entry: NodeName | null
   readonly path: readonly PathStep[]
   readonly stand: TreeStand
 }
@@ -32,23 +34,23 @@ export function walkTree(guide: Guide, evidence: Evidence): TreeWalk | null {
   const path: PathStep[] = []
   for (;;) {
     const here: TreeNode | undefined = host.nodes[node]
-    if (here === undefined) return { host, path, stand: { kind: 'node', node: host.start } }
+    if (here === undefined) return { host, entry: named, path, stand: { kind: 'node', node: host.start } }
     const check: Check | undefined = guide.checks[here.check]
     const finding: Finding | undefined = check === undefined ? undefined : findings.get(check.id)
-    if (check === undefined || finding === undefined) return { host, path, stand: { kind: 'node', node } }
+    if (check === undefined || finding === undefined) return { host, entry: named, path, stand: { kind: 'node', node } }
     let target: Target | null | undefined
     if (finding.answer === NOT_SURE || finding.answer === CANT_LOOK) target = here.notSure
     else {
       const answer = check.answers.findIndex(({ label }) => label === finding.answer)
-      if (answer < 0) return { host, path, stand: { kind: 'node', node } }
+      if (answer < 0) return { host, entry: named, path, stand: { kind: 'node', node } }
       target = here.answers[answer]
     }
     path.push({ host: host.id, node: here.name, finding })
-    if (target == null) return { host, path, stand: { kind: 'off', node } }
-    if (target.kind === 'problem' || target.kind === 'hand over') return { host, path, stand: target }
+    if (target == null) return { host, entry: named, path, stand: { kind: 'off', node } }
+    if (target.kind === 'problem' || target.kind === 'hand over') return { host, entry: named, path, stand: target }
     if (target.kind === 'host') {
       const other: Host | undefined = guide.hosts[target.host]
-      if (other === undefined) return { host, path, stand: { kind: 'off', node } }
+      if (other === undefined) return { host, entry: named, path, stand: { kind: 'off', node } }
       host = other
     }
     node = target.node

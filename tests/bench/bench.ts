@@ -1,0 +1,12 @@
+/** `npm run bench -- NAME [--json]`: speed and quality, as ratios within one run. Never part of `npm test`. */
+import { engineBench } from './engine-bench.js'
+import { soybeanBench } from './soybean-bench.js'
+
+const benches: Readonly<Record<string, (json: boolean) => void | Promise<void>>> = { engine: engineBench, soybean: soybeanBench }
+
+const [name, ...flags] = process.argv.slice(2)
+const bench = name === undefined ? undefined : benches[name]
+if (bench === undefined) {
+  process.stderr.write(`Name a bench: ${Object.keys(benches).join(', ')}. For example: npm run bench -- engine --json\n`)
+  process.exitCode = 1
+} else await bench(flags.includes('--json'))
