@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto'
-import type { CheckDraft, HostDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
+import type { CheckDraft, HostDraft, LayWordsDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
 import { sharesFromWords } from './frequency-words.js'
 import type {
-  CaseEnd, Check, CheckId, Guide, Host, HostId, HowCommon, NodeName, Problem, ProblemId, RedFlag, RedFlagId, Sign, Target, TreeNode, WorkedCase,
+  CaseEnd, Check, CheckId, Guide, Host, HostId, HowCommon, LayWords, NodeName, Problem, ProblemId, RedFlag, RedFlagId, Sign, Target, TreeNode, WorkedCase,
 } from './guide.js'
 import { logLikelihoods } from './likelihoods.js'
 import type { LinkedGuide } from './link.js'
@@ -27,13 +27,14 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
   const checks = checkDrafts.map((draft, number) => buildCheck(draft, number, numbers.redFlag))
   const problems = problemDrafts.map((draft, number) => buildProblem(draft, number, numbers, checks))
   const hosts = hostDrafts.map((draft, number) => buildHost(draft, number, { numbers, checks, problems, problemDrafts, hostDrafts }))
+  const layWords = buildLayWords(linked.layWords)
   const casebook = [...linked.cases].sort(compareIds).map((draft) => buildCase(draft, numbers))
   const content = {
     region: { ...region, kind: undefined, at: undefined, districts: [...region.districts], numbers: [...region.numbers] },
     checks, problems: problems.map(({ reviewedOn, sources, ...meaning }) => ({ ...meaning, reviewedOn, sources })),
     commonness: problemDrafts.map(({ hosts: some }) => some.map(({ host, how }) => [host.value, how]).sort()),
     hosts: hosts.map(({ logLikelihood: _derived, commonness: _also, ...meaning }) => meaning),
-    redFlags, casebook,
+    redFlags, layWords, casebook,
   }
   return deepFreeze({
     hash: createHash('sha256').update(canonicalJson(content)).digest('hex'),
@@ -41,7 +42,7 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
       id: region.id, name: region.name, helpline: region.helpline, demonstration: region.demonstration, units: region.units,
       language: region.language, districts: region.districts, numbers: region.numbers, targets: region.targets,
     },
-    checks, problems, hosts, redFlags, casebook,
+    checks, problems, hosts, redFlags, layWords, casebook,
     checkNumbers: numbers.check, problemNumbers: numbers.problem, hostNumbers: numbers.host, redFlagNumbers: numbers.redFlag,
   })
 }
@@ -171,6 +172,13 @@ function buildCase(draft: WorkedCaseDraft, numbers: Numbers): WorkedCase {
     host: draft.host === null ? null : resolve(numbers.host, draft.host.value),
     findings: new Map(draft.findings.map(({ check, answer }) => [resolve(numbers.check, check.value), answer.value])),
     ends, alsoRight: draft.alsoRight.map(({ value }) => resolve(numbers.problem, value)),
+  }
+}
+
+function buildLayWords(draft: LayWordsDraft | null): LayWords {
+  return {
+    alike: (draft?.alike ?? []).map(values), otherPlants: values(draft?.otherPlants ?? []), things: values(draft?.things ?? []),
+    grounds: values(draft?.grounds ?? []), errands: values(draft?.errands ?? []),
   }
 }
 

@@ -111,6 +111,16 @@ export interface RegionDraft {
   readonly targets: { readonly answerWithinHours: number; readonly urgentWithinHours: number; readonly eraseContactAfterDays: number }
 }
 
+export interface LayWordsDraft {
+  readonly kind: 'lay words'
+  readonly at: Place
+  readonly alike: readonly (readonly Located<string>[])[]
+  readonly otherPlants: readonly Located<string>[]
+  readonly things: readonly Located<string>[]
+  readonly grounds: readonly Located<string>[]
+  readonly errands: readonly Located<string>[]
+}
+
 export interface WorkedCaseDraft {
   readonly id: Located<string>
   readonly words: string
@@ -130,4 +140,4 @@ export interface CasebookDraft {
   readonly cases: readonly WorkedCaseDraft[]
 }
 
-export type AnyDraft = CheckDraft | ProblemDraft | HostDraft | RedFlagDraft | RegionDraft | CasebookDraft
+export type AnyDraft = CheckDraft | ProblemDraft | HostDraft | RedFlagDraft | RegionDraft | LayWordsDraft | CasebookDraft

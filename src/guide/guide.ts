@@ -175,6 +175,20 @@ export interface Region {
   }
 }
 
+/** What ordinary words mean to the hearing of questions; the same for every host. */
+export interface LayWords {
+  /** Groups of words and short phrases that askers use for much the same thing. */
+  readonly alike: readonly (readonly string[])[]
+  /** Plants that people name and no host stands for. */
+  readonly otherPlants: readonly string[]
+  /** Words that turn a plant's name before them into a thing: "tomato stakes". */
+  readonly things: readonly string[]
+  /** Names of hosts that are also places where other plants stand: "the maple on the lawn". */
+  readonly grounds: readonly string[]
+  /** What people ask that is no plant question: opening hours, prices, machines. */
+  readonly errands: readonly string[]
+}
+
 export type CaseEnd =
   | { readonly kind: 'problem'; readonly problem: number }
   | { readonly kind: 'hand over' }
@@ -203,6 +217,7 @@ export interface Guide {
   readonly problems: readonly Problem[]
   readonly hosts: readonly Host[]
   readonly redFlags: readonly RedFlag[]
+  readonly layWords: LayWords
   readonly casebook: readonly WorkedCase[]
   readonly checkNumbers: ReadonlyMap<string, number>
   readonly problemNumbers: ReadonlyMap<string, number>

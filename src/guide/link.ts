@@ -1,4 +1,4 @@
-import type { AnyDraft, CasebookDraft, CheckDraft, Draft, HostDraft, NodeDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
+import type { AnyDraft, CasebookDraft, CheckDraft, Draft, HostDraft, LayWordsDraft, NodeDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
 import type { Report } from './parse.js'
 import type { Located, SourceFile } from './source-file.js'
 
@@ -21,6 +21,8 @@ export interface LinkedGuide {
   readonly hosts: ReadonlyMap<string, HostDraft>
   readonly redFlags: ReadonlyMap<string, RedFlagDraft>
   readonly region: RegionDraft | null
+  /** Null when the guide has no lay-words.yaml: then every word stands only for itself. */
+  readonly layWords: LayWordsDraft | null
   readonly cases: readonly WorkedCaseDraft[]
 }
 
@@ -48,6 +50,14 @@ export function linkGuide(drafts: readonly AnyDraft[], anyFile: SourceFile | nul
       message: 'The guide has no readable region.yaml. Expected one at the top of the folder, with the districts and the numbers to call.',
     })
   }
+  const layWords = byKind('lay words')
+  const [firstWords, secondWords] = layWords
+  if (firstWords !== undefined && secondWords !== undefined) {
+    report({
+      severity: 'error', code: 'DUPLICATE_NAME', at: [secondWords.at, firstWords.at], nearest: [],
+      message: 'There is more than one lay-words.yaml. Expected at most one.',
+    })
+  }
   const casebooks: CasebookDraft[] = byKind('casebook')
   const cases = casebooks.flatMap(({ cases: some }) => some)
   uniqueByName('worked case', cases.map(({ id }) => ({ id })), report)
@@ -57,6 +67,7 @@ export function linkGuide(drafts: readonly AnyDraft[], anyFile: SourceFile | nul
     hosts: uniqueByName('host', byKind('host'), report),
     redFlags: uniqueByName('red flag', byKind('red flag'), report),
     region,
+    layWords: firstWords ?? null,
     cases,
   }
 }

@@ -3,7 +3,7 @@ import { closestNames } from './closest-names.js'
 import type { AnyDraft, Acceptance, NodeDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
 import type { ParsedFile, Report, YamlPath } from './parse.js'
 import type { Located } from './source-file.js'
-import { casebookShape, checkShape, hostShape, problemShape, redFlagShape, regionShape } from './yaml-shapes.js'
+import { casebookShape, checkShape, hostShape, layWordsShape, problemShape, redFlagShape, regionShape } from './yaml-shapes.js'
 
 /** Words with which a node handles every answer that it does not name. */
 export const OTHER_ANSWERS = 'other answers'
@@ -19,6 +19,7 @@ export function shapeFile(parsed: ParsedFile, report: Report): AnyDraft | null {
   const folder = folders[folders.length - 2] ?? ''
   const name = folders[folders.length - 1] ?? ''
   if (/^region\.ya?ml$/.test(name)) return shapeRegion(parsed, report)
+  if (/^lay-words\.ya?ml$/.test(name)) return shapeLayWords(parsed, report)
   switch (folder) {
     case 'checks': return shapeCheck(parsed, report)
     case 'problems': return shapeProblem(parsed, report)
@@ -28,7 +29,7 @@ export function shapeFile(parsed: ParsedFile, report: Report): AnyDraft | null {
     default:
       report({
         severity: 'error', code: 'WRONG_FOLDER', at: [parsed.at([])], nearest: closestNames(folder, knownFolders),
-        message: `Nothing is read from the folder "${folder}". Expected one of: ${knownFolders.join(', ')}, or region.yaml at the top.`,
+        message: `Nothing is read from the folder "${folder}". Expected one of: ${knownFolders.join(', ')}, or region.yaml and lay-words.yaml at the top.`,
       })
       return null
   }
@@ -176,6 +177,21 @@ function shapeRegion(parsed: ParsedFile, report: Report): AnyDraft | null {
       urgentWithinHours: value.targets['urgent within hours'],
       eraseContactAfterDays: value.targets['erase contact after days'],
     },
+  }
+}
+
+function shapeLayWords(parsed: ParsedFile, report: Report): AnyDraft | null {
+  const value = fit(layWordsShape, parsed, report)
+  if (value === null) return null
+  const here = placing(parsed)
+  return {
+    kind: 'lay words',
+    at: parsed.keyAt(['alike']),
+    alike: value.alike.map((group, index) => here.texts(group, ['alike', index])),
+    otherPlants: here.texts(value['other plants'], ['other plants']),
+    things: here.texts(value.things, ['things']),
+    grounds: here.texts(value.grounds, ['grounds']),
+    errands: here.texts(value.errands, ['errands']),
   }
 }
 

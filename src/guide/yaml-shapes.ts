@@ -115,6 +115,14 @@ export const regionShape = z.strictObject({
   }),
 })
 
+export const layWordsShape = z.strictObject({
+  alike: z.array(z.array(phrase).min(2, 'at least two words')),
+  'other plants': z.array(phrase),
+  things: z.array(phrase),
+  grounds: z.array(phrase),
+  errands: z.array(phrase),
+})
+
 export const casebookShape = z.strictObject({
   casebook: id,
   cases: z.array(z.strictObject({

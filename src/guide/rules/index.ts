@@ -14,6 +14,7 @@ import { knownProblemsRule } from './known-problems.js'
 import { knownRedFlagsRule } from './known-red-flags.js'
 import { knownRegionNamesRule } from './known-region-names.js'
 import { knownWarningsRule } from './known-warnings.js'
+import { layWordsRule } from './lay-words.js'
 import { noCyclesRule } from './no-cycles.js'
 import { noDeadEndsRule } from './no-dead-ends.js'
 import { noUnreachableNodesRule } from './no-unreachable-nodes.js'
@@ -47,6 +48,7 @@ export const errorRules: readonly Rule[] = [
   conclusionFitsProfileRule,
   watchProblemsEscalateRule,
   sharesAddUpRule,
+  layWordsRule,
 ]
 
 export const warningRules: readonly Rule[] = [
