@@ -1,5 +1,5 @@
-import type { Guide, Host } from '../guide/index.js'
-import type { HostCandidate, HeardWords } from './matched.js'
+import type { Guide, Host, HostId } from '../guide/index.js'
+import type { HeardWords } from './matched.js'
 import { slipsAllowed, tidyScore, WEIGHTS } from './score.js'
 import { buildSpeller, type Speller } from './spelling.js'
 import { singular } from './stems.js'
@@ -14,14 +14,38 @@ export interface HostNames {
   /** The same with plurals taken off. */
   readonly singulars: ReadonlyMap<string, readonly number[]>
   readonly longestName: number
+  /** First words of names, and names of one word: where nothing of this is said, no name can begin. */
+  readonly firstWords: ReadonlySet<string>
+  /** Names of plants that no host stands for; they lead to the unknown plant. */
+  readonly otherPlants: ReadonlySet<string>
+  readonly things: ReadonlySet<string>
+  readonly grounds: ReadonlySet<string>
+  readonly unknownPlant: number | null
   readonly spell: Speller
+}
+
+/** A host named in the question. */
+export interface NamedHost {
+  readonly number: number
+  readonly host: HostId
+  /** 0 to 1: how surely it is the plant in question, by its name and the words around it. */
+  readonly score: number
+  /** The same by the name alone. */
+  readonly name: number
+  readonly at: number
+  readonly words: readonly HeardWords[]
 }
 
 /** Hosts heard, best first, and which words of the question named them. */
 export interface HeardHosts {
-  readonly candidates: readonly HostCandidate[]
+  readonly named: readonly NamedHost[]
   readonly nameWords: ReadonlySet<number>
+  /** How surely a plant that the guide has no tree for is the plant in question. */
+  readonly otherPlant: number
 }
+
+/** Stands for no host at all: a guide need not have an unknown plant. */
+const NO_HOST = -1
 
 /** The unknown plant's host id: its names are too general to settle anything. */
 export const UNKNOWN_PLANT = 'unknown-plant'
@@ -30,18 +54,34 @@ export const UNKNOWN_PLANT = 'unknown-plant'
 export function buildHostNames(guide: Guide): HostNames {
   const asWritten = new Map<string, number[]>()
   const singulars = new Map<string, number[]>()
+  const firstWords = new Set<string>()
+  const otherPlants = new Set<string>()
+  const unknownPlant = guide.hostNumbers.get(UNKNOWN_PLANT) ?? null
   let longestName = 1
-  for (const host of guide.hosts) {
-    for (const name of [host.name, ...host.called]) {
-      const words = tokenize(name).map((token) => token.text)
-      if (words.length === 0) continue
-      longestName = Math.max(longestName, words.length)
-      addHost(asWritten, words.join(''), host.number)
-      addHost(singulars, words.map(singular).join(''), host.number)
+  const add = (name: string, host: number): void => {
+    const words = tokenize(name).map((token) => token.text)
+    if (words.length === 0) return
+    longestName = Math.max(longestName, words.length)
+    for (const list of [words, words.map(singular)]) {
+      firstWords.add(list[0] ?? '')
+      firstWords.add(list.join(''))
     }
+    addHost(asWritten, words.join(''), host)
+    addHost(singulars, words.map(singular).join(''), host)
   }
+  for (const host of guide.hosts) for (const name of [host.name, ...host.called]) add(name, host.number)
+  for (const [genus, host] of genera(guide)) if (!asWritten.has(genus)) add(genus, host)
+  for (const plant of guide.layWords.otherPlants) {
+    const words = tokenize(plant).map((token) => token.text)
+    for (const key of [words.join(''), words.map(singular).join('')]) if (!asWritten.has(key) && !singulars.has(key)) otherPlants.add(key)
+  }
+  for (const plant of guide.layWords.otherPlants) add(plant, unknownPlant ?? NO_HOST)
+  // Things of several words are names of nothing that grows: "vine weevil" names no vine.
+  for (const thing of guide.layWords.things) if (tokenize(thing).length > 1) add(thing, NO_HOST)
   return {
-    hosts: guide.hosts, asWritten, singulars, longestName,
+    hosts: guide.hosts, asWritten, singulars, longestName, firstWords, otherPlants, unknownPlant,
+    things: new Set(guide.layWords.things.map((thing) => tokenize(thing)).flatMap((words) => (words.length === 1 ? words.map(({ text }) => text) : []))),
+    grounds: new Set(guide.layWords.grounds.flatMap((word) => tokenize(word).map(({ text }) => text))),
     spell: buildSpeller([...asWritten.keys(), ...singulars.keys()]),
   }
 }
@@ -55,9 +95,9 @@ export function hearHosts(
 ): HeardHosts {
   const nameWords = new Set<number>()
   const namings: Naming[] = []
-  const claim = (first: number, last: number, hosts: readonly number[], fit: number): void => {
+  const claim = (first: number, last: number, hosts: readonly number[], fit: number, name: string): void => {
     for (let place = first; place <= last; place += 1) nameWords.add(place)
-    namings.push({ first, last, hosts, fit })
+    namings.push({ first, last, hosts, fit, other: names.otherPlants.has(name) })
   }
   const isFree = (first: number, last: number): boolean => {
     for (let place = first; place <= last; place += 1) if (nameWords.has(place)) return false
@@ -66,13 +106,21 @@ export function hearHosts(
 
   const texts = tokens.map(({ text }) => text)
   const singularTexts = texts.map(singular)
+  // A name of one word may be said as two ("tomato" as "toma to"), so only longer ones are sure to begin with their first word.
+  const mayBegin = (place: number): boolean => {
+    const [said, one] = [texts[place] ?? '', singularTexts[place] ?? '']
+    return names.firstWords.has(said) || names.firstWords.has(one)
+  }
   for (let length = names.longestName; length >= 1; length -= 1) {
     for (let first = 0; first + length <= tokens.length; first += 1) {
+      if (length > 2 && !mayBegin(first)) continue
       const last = first + length - 1
-      const written = names.asWritten.get(joinWords(texts, first, last))
-      const inflected = written ?? names.singulars.get(joinWords(singularTexts, first, last))
+      const asSaid = joinWords(texts, first, last)
+      const asSingular = joinWords(singularTexts, first, last)
+      const written = names.asWritten.get(asSaid)
+      const inflected = written ?? names.singulars.get(asSingular)
       if (inflected === undefined || !isFree(first, last)) continue
-      claim(first, last, inflected, written === undefined ? WEIGHTS.hostInflected : 1)
+      claim(first, last, inflected, written === undefined ? WEIGHTS.hostInflected : 1, written === undefined ? asSingular : asSaid)
     }
   }
 
@@ -95,10 +143,10 @@ export function hearHosts(
       const hosts = near
         .filter(({ slips }) => slips === best.slips)
         .flatMap(({ word }) => [...(names.asWritten.get(word) ?? []), ...(names.singulars.get(word) ?? [])])
-      claim(first, last, [...new Set(hosts)], 1 - WEIGHTS.hostSlip * best.slips)
+      claim(first, last, [...new Set(hosts)], 1 - WEIGHTS.hostSlip * best.slips, best.word)
     }
   }
-  return { candidates: rankHosts(names, words, tokens, namings), nameWords }
+  return { named: rankHosts(names, words, tokens, namings), nameWords, otherPlant: otherPlantIn(names, tokens, namings) }
 }
 
 interface Naming {
@@ -106,53 +154,86 @@ interface Naming {
   readonly last: number
   readonly hosts: readonly number[]
   readonly fit: number
+  /** True for a plant that no host stands for. */
+  readonly other: boolean
 }
 
 function rankHosts(
   names: HostNames, words: string, tokens: readonly Token[], namings: readonly Naming[],
-): readonly HostCandidate[] {
-  const byHost = new Map<number, { score: number; times: number; at: number; words: HeardWords[] }>()
+): readonly NamedHost[] {
+  const byHost = new Map<number, { score: number; name: number; times: number; at: number; words: HeardWords[] }>()
   for (const naming of [...namings].sort((a, b) => a.first - b.first)) {
     const heard = quote(words, tokens, naming.first, naming.last)
-    const standing = standingOf(tokens, naming)
+    const standing = standingOf(names, tokens, naming)
     for (const number of naming.hosts) {
-      const general = names.hosts[number]?.id === UNKNOWN_PLANT ? WEIGHTS.hostUnknown : 1
+      if (number === NO_HOST) continue
+      const general = number !== names.unknownPlant ? 1 : naming.other ? WEIGHTS.hostOtherPlant : WEIGHTS.hostUnknown
       const score = naming.fit * standing * general
       const so = byHost.get(number)
-      if (so === undefined) byHost.set(number, { score, times: 1, at: heard.at, words: [heard] })
+      if (so === undefined) byHost.set(number, { score, name: naming.fit * general, times: 1, at: heard.at, words: [heard] })
       else {
         so.score = Math.max(so.score, score)
+        so.name = Math.max(so.name, naming.fit * general)
         so.times += 1
         so.words.push(heard)
       }
     }
   }
   return [...byHost]
-    .map(([number, { score, times, at, words: heard }]) => ({
-      number, at, heard, score: tidyScore(score + WEIGHTS.hostAgain * Math.min(3, times - 1)),
+    .map(([number, { score, name, times, at, words: heard }]) => ({
+      number, at, heard, name: tidyScore(name), score: tidyScore(score + WEIGHTS.hostAgain * Math.min(3, times - 1)),
     }))
     .filter(({ score }) => score >= WEIGHTS.hostLeast)
     .sort((a, b) => b.score - a.score || a.at - b.at || a.number - b.number)
     .slice(0, WEIGHTS.mostHosts)
-    .flatMap(({ number, score, heard }) => {
+    .flatMap(({ number, score, name, heard }) => {
       const host = names.hosts[number]
-      return host === undefined ? [] : [{ host: host.id, score, words: heard }]
+      return host === undefined ? [] : [{ number, host: host.id, score, name, at: heard[0]?.at ?? 0, words: heard }]
     })
 }
 
+function otherPlantIn(names: HostNames, tokens: readonly Token[], namings: readonly Naming[]): number {
+  return namings.reduce((best, naming) => (naming.other ? Math.max(best, naming.fit * standingOf(names, tokens, naming)) : best), 0)
+}
+
 /** How much a naming says about the plant in question, from the words around it: 1, or less for places and things. */
-function standingOf(tokens: readonly Token[], { first, last }: Naming): number {
-  const next = tokens[last + 1]?.text ?? ''
-  if (THINGS.has(next)) return WEIGHTS.hostThing
+function standingOf(names: HostNames, tokens: readonly Token[], { first, last }: Naming): number {
+  const textAt = (place: number): string => tokens[place]?.text ?? ''
+  const next = textAt(last + 1)
+  if (names.things.has(next)) return WEIGHTS.hostThing
   let before = first - 1
-  while (before >= 0 && BETWEEN.has(tokens[before]?.text ?? '')) before -= 1
-  const said = tokens[before]?.text ?? ''
-  const saidBefore = `${tokens[before - 1]?.text ?? ''} ${said}`
+  while (before >= 0 && BETWEEN.has(textAt(before))) before -= 1
+  const said = textAt(before)
+  const saidBefore = `${textAt(before - 1)} ${said}`
   if (HOLDERS.has(said) && before === first - 1) return WEIGHTS.hostThing
+  // "the tomatoes are fine", "roses look ok": named to say that they are not meant.
+  if (BEING.has(next) && (FINE.has(textAt(last + 2)) || (DEGREES.has(textAt(last + 2)) && FINE.has(textAt(last + 3))))) return WEIGHTS.hostNearby
   // "under the lettuce leaves" is about the lettuce; "under the maple" is not about the maple.
   if (PLANT_PARTS.has(singular(next))) return 1
-  return NEARBY.has(said) || NEARBY.has(saidBefore) ? WEIGHTS.hostNearby : 1
+  if (NEARBY.has(said) || NEARBY.has(saidBefore) || NEARBY.has(`${textAt(before - 2)} ${saidBefore}`)) return WEIGHTS.hostNearby
+  const grounds = names.grounds.has(textAt(last)) || names.grounds.has(singular(textAt(last)))
+  if (grounds && (IN_PLACE.has(said))) return WEIGHTS.hostGround
+  return TROUBLED.has(said) ? WEIGHTS.hostTroubled : 1
 }
+
+/**
+ * Scientific names of causes that are found on one host only, by their first word: whoever says "Rhytisma" means the
+ * maple. Left out where several hosts share the cause.
+ */
+function genera(guide: Guide): ReadonlyMap<string, number> {
+  const hostsOf = new Map<string, Set<number>>()
+  for (const host of guide.hosts) {
+    for (const problem of host.problems) {
+      for (const part of (guide.problems[problem]?.agent ?? '').split(/[,;(]| and | or /u)) {
+        const genus = tokenize(part)[0]?.text ?? ''
+        if (genus.length >= SHORTEST_GENUS && /^\p{Lu}/u.test(part.trim())) hostsOf.set(genus, (hostsOf.get(genus) ?? new Set()).add(host.number))
+      }
+    }
+  }
+  return new Map([...hostsOf].flatMap(([genus, hosts]) => (hosts.size === 1 ? [...hosts].map((host): [string, number] => [genus, host]) : [])))
+}
+
+const SHORTEST_GENUS = 6
 
 function addHost(map: Map<string, number[]>, name: string, host: number): void {
   const hosts = map.get(name)
@@ -173,16 +254,17 @@ function joinWords(words: readonly string[], first: number, last: number): strin
 
 const listed = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/u))
 
-const THINGS = listed(
-  `stake stakes cane canes cage cages bed beds border borders feed food fertiliser fertilizer trellis arch arbor arbour frame
-  frames netting net support supports clippings mulch sauce juice jam pie soup crumble cider peel peelings shed barrel crate crates
-  compost bag bags sack sacks box boxes show club society seller`,
-)
 const HOLDERS = listed('window flower planter letter nest raised cardboard') // "window box" is no box hedge
 const BETWEEN = listed('a an the my our your his her their some that this old big large tall little small neighbours neighbors neighbour neighbor')
+const BEING = listed('is are was were look looks seem seems stay stays do')
+const FINE = listed('fine ok okay alright healthy unaffected good great well perfect happy untouched clean')
+const DEGREES = listed('all still perfectly quite really looking doing')
+const IN_PLACE = listed('in on across over onto into from off through throughout around of')
+/** "strangling my roses": what troubles the rose is in question as much as the rose. */
+const TROUBLED = listed('strangling choking climbing smothering through up round into among over twining throttling swamping')
 const PLANT_PARTS = listed('leaf stem root fruit flower bud bloom trunk bark branch twig shoot needle pod head bulb tuber berry')
 const NEARBY: ReadonlySet<string> = new Set([
   'near', 'nearby', 'beside', 'under', 'underneath', 'beneath', 'below', 'behind', 'by', 'between', 'alongside', 'against', 'opposite',
   'around', 'among', 'amongst', 'next', 'like', 'unlike', 'not', 'except', 'besides', 'beyond', 'nor',
-  'next to', 'close to', 'front of', 'instead of', 'looks like', 'smells of', 'smells like', 'away from', 'adjacent to', 'where the',
+  'next to', 'close to', 'on to', 'near to', 'apart from', 'other than', 'rather than', 'such as', 'similar to', 'compared to', 'front of', 'instead of', 'looks like', 'smells of', 'smells like', 'away from', 'adjacent to', 'where the',
 ])

@@ -32,29 +32,75 @@ export const WEIGHTS = {
   /** Hosts below this are not offered. */
   hostLeast: 0.25,
 
+  /** A plant that no host stands for ("courgette"): it is the unknown plant, a little less surely than a host's own name. */
+  hostOtherPlant: 0.9,
+  /** A host that is also a place ("on the lawn"), where another plant is named. 0.5 to 0.8. */
+  hostGround: 0.7,
+  /** The only plant named, though it only says where: there is no other to ask about. Above `hostNamed`. */
+  hostAlone: 0.65,
+  /** A plant that something else is "strangling" or "climbing". */
+  hostTroubled: 0.8,
+
   /** From this score on a host counts as named, and entries of other hosts step back. Above `hostNearby`. */
   hostNamed: 0.6,
-  /** What is left of an entry's score when another host is named. 0.2 to 0.5: "strongly preferred", not "only". */
-  entryOtherHost: 0.3,
+  /** What is left of the unknown plant's entries when a host is named. */
+  entryUnknownBesides: 0.3,
+  /** What is left of the weeds' entries when another plant is named: weeds are told of by the plants they trouble. 0.5 to 0.8. */
+  entryWeedBesides: 0.7,
+  /** The same when something is "strangling" or "climbing" that plant. */
+  entryWeedTroubling: 0.95,
   /** What is left of a real host's entry when no host is named: the unknown plant's equal entry comes first. */
   entryUnnamedHost: 0.95,
   /** The same when the asker says only "plant", "bush" or "tree". 0.8 to 0.95. */
   entryOnlyUnknown: 0.85,
+  /** The same when the asker names a plant that no host stands for. */
+  entryOtherPlant: 0.5,
+  /** Share of a named host's rank that its best complaint gives: two plants named, one of them ill. 0.1 to 0.4. */
+  hostByComplaint: 0.35,
+  /** A host nobody named is offered when its entry has at least this score, and this much more than the next host's. */
+  hostUnsaid: 0.6,
+  hostUnsaidMargin: 0.15,
+  /** The same for the lawn and the weeds, which are told of more often than named. */
+  hostToldOf: 0.42,
+  hostToldOfMargin: 0.06,
+  /** The score of a host that only the complaint speaks for, as a share of its entry's. */
+  hostByEntry: 0.8,
+
   /** A phrase that names nothing but the plant or small words ("something is wrong with the grass"). */
   phraseGeneral: 0.7,
-
-  /** Share of an entry's score that holds when its phrase covers little of what was asked. The rest grows with coverage. */
+  /** Share of a phrase's fit that holds when it covers little of what was asked. The rest grows with coverage. */
   phraseAlone: 0.5,
   /** A question's words beyond this many average ones do not make coverage harder: long stories wander. 3 to 8. */
   wordsToCover: 4,
-  /** Share of a node's score given by all its phrases together rather than by the best one. 0.1 to 0.4. */
-  phrasesTogether: 0.15,
+  /** The parts of an entry's fit: its best phrase, all its phrases together, and what the signs and names of its problems say. */
+  byPhrase: 0.65,
+  byNode: 0.2,
+  bySigns: 0.15,
+  /** Telling of signs at which a problem is as well borne out as words can. */
+  signsToConvince: 8,
+  /** Strength of a problem's name and cause, of the sentence that describes it, and of what its profile says is always seen. */
+  problemName: 1,
+  problemWhat: 0.3,
+  problemSign: 0.6,
+  /** Signs seen in fewer of a problem's cases say nothing here. */
+  signLeastShare: 0.4,
+  /** Taken off the entry at the top of a tree, less the narrower the entry. */
+  wideNode: 0.05,
   /** Lost by a phrase whose words stand far apart in the question. 0.1 to 0.3. */
   scattered: 0.2,
   /** A complaint word known only by respelling counts this much. */
   respelledWord: 0.75,
+  /** Another word of the same group of alike words. 0.6 to 0.9. */
+  alikeWord: 0.8,
+  /** A word that is denied in the question or in the phrase, but not in both. */
+  denied: 0.3,
+  /** "Tomatoes" also means the fruit, but less. */
+  nameAsPart: 0.5,
+  /** Places kept for a word said again and again, and entries looked at closely; both keep a rant cheap. */
+  mostUses: 8,
+  entriesWeighed: 24,
   /** Entries below this are noise. */
-  entryLeast: 0.15,
+  entryLeast: 0.1,
   /** Longest lists given back. */
   mostHosts: 6,
   mostEntries: 12,

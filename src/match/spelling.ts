@@ -1,4 +1,3 @@
-import Fuse from 'fuse.js'
 import { slipsBetween } from './edit-distance.js'
 import { slipsAllowed, WEIGHTS } from './score.js'
 
@@ -13,49 +12,59 @@ export interface Speller {
 }
 
 /**
- * A speller over a list of known words.
- *
- * fuse.js picks the words that are near, by its bit-parallel search; counting slips then decides, because fuse also
- * takes a word that merely contains the written one, and counts two swapped letters as two faults.
+ * A speller over a list of known words. Words that share letter triples with the written one are looked up in an index,
+ * and only the nearest are compared letter by letter; what was once looked up is kept, up to a bound. So the cost hardly
+ * grows with the list.
  */
 export function buildSpeller(known: Iterable<string>): Speller {
   const words = [...new Set(known)].filter((word) => slipsAllowed(word.length) > 0).sort()
-  const alikeAtFront = groupWords(words, front)
-  const alikeAtEnd = groupWords(words, end)
-
+  const triples = new Map<string, number[]>()
+  for (const [number, word] of words.entries()) {
+    for (const triple of new Set(triplesOf(word))) {
+      const list = triples.get(triple)
+      if (list === undefined) triples.set(triple, [number])
+      else list.push(number)
+    }
+  }
+  const kept = new Map<string, readonly Respelling[]>()
   return (written) => {
     if (slipsAllowed(written.length) === 0 || written.length > WEIGHTS.longestRespelled) return []
-    // Few people get the first letter wrong, and fewer both ends. Looking only there keeps a lookup under a
-    // millisecond; the whole list of a full guide takes ten.
-    const near = judge(alikeAtFront.get(front(written)), written)
-    return near.length > 0 ? near : judge(alikeAtEnd.get(end(written)), written)
+    const before = kept.get(written)
+    if (before !== undefined) return before
+    const near = nearest(words, triples, written)
+    if (kept.size >= MOST_KEPT) kept.clear()
+    kept.set(written, near)
+    return near
   }
 }
 
-function front(word: string): string {
-  return word.slice(0, 1)
-}
-
-function end(word: string): string {
-  return word.slice(-3)
-}
-
-function groupWords(words: readonly string[], key: (word: string) => string): ReadonlyMap<string, Fuse<string>> {
-  return new Map([...new Set(words.map(key))].map((each) => [each, fuseOver(words.filter((word) => key(word) === each))]))
-}
-
-function judge(fuse: Fuse<string> | undefined, written: string): readonly Respelling[] {
-  if (fuse === undefined) return []
+function nearest(words: readonly string[], triples: ReadonlyMap<string, readonly number[]>, written: string): readonly Respelling[] {
+  const shared = new Map<number, number>()
+  const own = new Set(triplesOf(written))
+  for (const triple of own) for (const number of triples.get(triple) ?? []) shared.set(number, (shared.get(number) ?? 0) + 1)
+  // A slip spoils at most three triples, a swap four; what is left must be shared.
+  const least = Math.max(1, own.size - 4 * slipsAllowed(written.length))
+  const shortlist = [...shared]
+    .filter(([, count]) => count >= least)
+    .sort((a, b) => b[1] - a[1] || a[0] - b[0])
+    .slice(0, MOST_COMPARED)
   const near: Respelling[] = []
-  for (const { item } of fuse.search(written, { limit: 40 })) {
-    const limit = slipsAllowed(Math.min(item.length, written.length))
-    const slips = slipsBetween(written, item, limit)
-    if (slips <= limit) near.push({ word: item, slips })
+  for (const [number] of shortlist) {
+    const word = words[number]
+    if (word === undefined) continue
+    const limit = slipsAllowed(Math.min(word.length, written.length))
+    const slips = slipsBetween(written, word, limit)
+    // Two slips and another first letter is a different word more often than a misspelling.
+    if (slips <= limit && (slips < 2 || word[0] === written[0])) near.push({ word, slips })
   }
   return near.sort((a, b) => a.slips - b.slips || (a.word < b.word ? -1 : 1)).slice(0, 3)
 }
 
-function fuseOver(words: readonly string[]): Fuse<string> {
-  // 0.4 lets through two faults in a word of five letters: wider than `slipsAllowed`, which has the last word.
-  return new Fuse(words, { threshold: 0.4, distance: 8, includeScore: true, ignoreFieldNorm: true })
+/** Letter triples, with the ends marked: `^le`, `lea`, `eaf`, `af$`. */
+function triplesOf(word: string): readonly string[] {
+  const padded = `^${word}$`
+  return Array.from({ length: padded.length - 2 }, (_, at) => padded.slice(at, at + 3))
 }
+
+const MOST_COMPARED = 48
+const MOST_KEPT = 4096

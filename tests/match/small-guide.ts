@@ -16,6 +16,7 @@ export async function smallGuide(): Promise<Guide> {
   return compiled([
     ...(await readFolder(join(TREES, 'red-flags'))),
     await regionFile(),
+    file('lay-words.yaml', LAY_WORDS),
     ...Object.entries(CHECKS).map(([id, answers]) => file(`checks/${id}.yaml`, `
 check: ${id}
 ask: What do you see?
@@ -58,6 +59,14 @@ async function regionFile(): Promise<SourceFile> {
 function file(path: string, text: string): SourceFile {
   return { path: `trees/${path}`, text }
 }
+
+const LAY_WORDS = `
+alike: [[bug, insect, critter], [fluff, cotton wool, fuzz], [chew, eat, munch]]
+other plants: [courgette, rose of sharon]
+things: [stakes, bed]
+grounds: []
+errands: [opening hours]
+`
 
 const CHECKS = {
   'leaf-marks': ['spots', 'white powder', 'holes'],
