@@ -1,4 +1,5 @@
 import type { Guide, Host } from '../guide/index.js'
+import { laterEfforts } from './bars.js'
 import { Belief } from './belief.js'
 import { calibrationError, mean, type ReliabilityBin, reliabilityBins } from './calibration.js'
 import { entropyBits } from './information.js'
@@ -76,10 +77,11 @@ export function reportHost(guide: Guide, host: Host, cases: number, random: Rand
   }
   const nameOf = (place: number): string => guide.checks[host.checks[place] ?? -1]?.id ?? '?'
   const places = Array.from(host.checks, (_, place) => place)
+  const isAskable = (place: number): boolean => !laterEfforts.includes(guide.checks[host.checks[place] ?? -1]?.effort ?? 'glance')
   const [most] = [...places].sort((a, b) => (bits[b] ?? 0) - (bits[a] ?? 0))
   const concluded = played.filter((one) => one.concluded >= 0)
   const bins = reliabilityBins(played.map(({ claimed, leading, made }) => ({ claimed, isRight: leading === made.row })))
-  const capacity = mean(model.checks.map(({ answers }) => Math.log2(answers)))
+  const capacity = mean(model.checks.filter((_, place) => isAskable(place)).map(({ answers }) => Math.log2(answers)))
   return {
     host: host.id, problems: host.problems.length, checks: host.checks.length, cases, passedOn: 1 - played.length / Math.max(1, cases),
     treeChecks: mean(played.map(({ treeChecks }) => treeChecks)),
@@ -94,7 +96,7 @@ export function reportHost(guide: Guide, host: Host, cases: number, random: Rand
     calibrationError: calibrationError(bins), bins,
     inseparable: inseparablePairs(guide, host),
     earnsMost: most === undefined ? null : { check: nameOf(most), bitsACase: (bits[most] ?? 0) / Math.max(1, played.length) },
-    earnsNothing: places.filter((place) => times[place] === 0 || (bits[place] ?? 0) / (times[place] ?? 1) < NEXT_TO_NOTHING_BITS).map(nameOf),
+    earnsNothing: places.filter((place) => isAskable(place) && (times[place] === 0 || (bits[place] ?? 0) / (times[place] ?? 1) < NEXT_TO_NOTHING_BITS)).map(nameOf),
     weakest: Array.from(host.problems, (problem, row) => {
       const own = played.filter(({ made }) => made.row === row)
       return { problem: guide.problems[problem]?.id ?? '?', cases: own.length, right: mean(own.map(({ leading }) => (leading === row ? 1 : 0))) }
