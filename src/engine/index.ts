@@ -1,7 +1,7 @@
 export type { Evidence, Finding, FindingOrigin, Setting } from './evidence.js'
 export { withFinding } from './evidence.js'
 export type { Differential, Likely, PathStep, Reading, Reason, SecondLook, Step, Turn } from './reading.js'
-export { bars } from './bars.js'
+export { bars, earlyBar } from './bars.js'
 export { entropyBits, expectedGainBits } from './information.js'
 export { Belief } from './belief.js'
 export { checkModel, modelOfHost } from './model.js'

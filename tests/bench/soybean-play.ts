@@ -1,4 +1,4 @@
-import { Belief, type Learnt, rankChecks } from '../../src/engine/index.js'
+import { type Belief, type Learnt, rankChecks } from '../../src/engine/index.js'
 
 /** Most checks asked of a case. */
 export const MOST_CHECKS = 12
@@ -62,14 +62,18 @@ export function endOf({ truth, steps }: Play, { early, last }: Bars): Outcome {
 }
 
 /** Highest bar that is tried. */
-export const HIGHEST_BAR = 0.96
+export const HIGHEST_BAR = 0.92
+
+/** Share of resolved cases that is given up for fewer checks. */
+const WORTH_OF_CHECKS = 0.005
 
 /**
- * The bars that resolve most of the training plays while at least `aim` of those resolved are right; between equals, fewer checks.
+ * Of the bars under which at least `aim` of the resolved training plays are right: those with the fewest checks that
+ * still resolve within half a point of the most.
  */
 export function chooseBars(plays: readonly Play[], aim: number): Bars {
-  let best: { bars: Bars; resolved: number; checks: number } | null = null
-  for (let early = 80; early <= 96; early += 1) {
+  const tried: { bars: Bars; resolved: number; checks: number }[] = []
+  for (let early = 80; early <= 100 * HIGHEST_BAR; early += 1) {
     for (let last = 60; last <= early; last += 2) {
       const bars = { early: early / 100, last: last / 100 }
       const ends = plays.map((play) => endOf(play, bars))
@@ -77,11 +81,11 @@ export function chooseBars(plays: readonly Play[], aim: number): Bars {
       const right = resolved.filter(({ leading, truth }) => leading === truth).length
       if (right < aim * resolved.length) continue
       const checks = ends.reduce((sum, end) => sum + end.checks, 0)
-      if (best === null || resolved.length > best.resolved || (resolved.length === best.resolved && checks < best.checks)) {
-        best = { bars, resolved: resolved.length, checks }
-      }
+      tried.push({ bars, resolved: resolved.length, checks })
     }
   }
+  const most = Math.max(0, ...tried.map(({ resolved }) => resolved))
+  const [best] = tried.filter(({ resolved }) => resolved >= most - WORTH_OF_CHECKS * plays.length).sort((a, b) => a.checks - b.checks || b.resolved - a.resolved)
   return best?.bars ?? { early: HIGHEST_BAR, last: HIGHEST_BAR }
 }
 

@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest'
+import { bars, earlyBar, readCase, withFinding } from '../../src/engine/index.js'
+import { type CheckId, type Guide, NOT_SURE } from '../../src/guide/index.js'
+import { lettuceGuide, swap } from '../guide/lettuce-world.js'
+import { lettuceCase, MAY_DAY } from './lettuce-case.js'
+
+/** One telling answer and nothing more: slugs at about 85 %. */
+const holesOnly: readonly (readonly [string, string])[] = [['leaf-top', 'ragged holes'], ['slime', NOT_SURE], ['leaf-underside', NOT_SURE]]
+
+/** Answers that make slugs likely and no more: two of three speak for them. */
+const halfSure: readonly (readonly [string, string])[] = [['leaf-top', 'ragged holes'], ['slime', 'no']]
+
+function costing(cost: string): Guide {
+  if (cost === 'ordinary') return lettuceGuide()
+  const watch = cost === 'regulated' ? '\nwatch: { escalate: "Take a photo and tell the office the place and the date." }' : ''
+  return lettuceGuide({ 'problems/slugs.yaml': swap('cost: ordinary', `cost: ${cost}${watch}`) })
+}
+
+describe('the bar for a conclusion', () => {
+  it('rises with the cost of being wrong', () => {
+    expect(bars.ordinary).toBeLessThan(bars.costly)
+    expect(bars.costly).toBeLessThan(bars.regulated)
+    expect(bars.regulated).toBeLessThanOrEqual(bars.dangerous)
+  })
+
+  it('is higher before the tree has ended than at its end', () => {
+    for (const cost of ['ordinary', 'costly', 'regulated', 'dangerous'] as const) {
+      expect(earlyBar(cost)).toBeGreaterThan(bars[cost])
+      expect(earlyBar(cost)).toBeLessThan(1)
+    }
+  })
+
+  it('lets the same evidence conclude an ordinary problem and hand over a regulated one', () => {
+    const evidence = lettuceCase(holesOnly)
+    const ordinary = readCase(costing('ordinary'), evidence, MAY_DAY)
+    const regulated = readCase(costing('regulated'), evidence, MAY_DAY)
+    expect(ordinary.differential[0]?.probability).toBeGreaterThan(bars.ordinary)
+    expect(ordinary.differential[0]?.probability).toBeLessThan(bars.regulated)
+    expect(ordinary.step).toEqual({ kind: 'conclude', problem: 'slugs' })
+    expect(regulated.step.kind).toBe('hand-over')
+  })
+})
+
+describe('what goes with an ending', () => {
+  it('names a watch problem that is not concluded but cannot be passed over', () => {
+    const reading = readCase(costing('regulated'), lettuceCase(holesOnly), MAY_DAY)
+    expect(reading.watched).toEqual(['slugs'])
+  })
+
+  it('does not name it while checks are still being asked', () => {
+    expect(readCase(costing('regulated'), lettuceCase(), MAY_DAY).watched).toEqual([])
+  })
+
+  it('says which answer not yet given would change the conclusion', () => {
+    const guide = lettuceGuide({ 'problems/tipburn.yaml': swap('nothing: almost always', 'nothing: always') })
+    const brown: readonly (readonly [string, string])[] = [['leaf-top', 'brown edges']]
+    const { step, turns } = readCase(guide, lettuceCase(brown), MAY_DAY)
+    expect(step).toEqual({ kind: 'conclude', problem: 'tipburn' })
+    expect(turns).toContainEqual({ check: 'leaf-underside', answer: 'white fuzz', to: 'downy-mildew' })
+    for (const { check, answer, to } of turns) {
+      expect(readCase(guide, lettuceCase([...brown, [check, answer]]), MAY_DAY).differential[0]?.problem ?? null).toBe(to)
+    }
+  })
+
+  it('offers a sample for the laboratory, which is never asked on the spot', () => {
+    const guide = lettuceGuide({
+      'checks/lab.yaml': `check: lab
+ask: What did the laboratory find?
+how: Wrap it in dry paper.
+why: It can grow what no eye sees.
+effort: send a sample
+answers: { mould: {}, nothing: {} }
+`,
+      'problems/downy-mildew.yaml': (text) => text.replace('shows:', 'shows:\n  lab: { mould: almost always }'),
+      'problems/tipburn.yaml': (text) => text.replace('shows:', 'shows:\n  lab: { nothing: almost always }'),
+    })
+    const unsure = lettuceCase([['leaf-top', NOT_SURE], ['leaf-underside', NOT_SURE], ['slime', NOT_SURE]])
+    expect(readCase(guide, unsure, MAY_DAY).step).toMatchObject({ kind: 'hand-over', sample: 'lab' })
+    expect(readCase(lettuceGuide(), unsure, MAY_DAY).step).toMatchObject({ kind: 'hand-over', sample: null })
+  })
+})
+
+describe('an entry that was taken wrongly', () => {
+  const guide = lettuceGuide()
+
+  it('goes back to the top of the tree before it hands over', () => {
+    // "Holes in the leaves" without slime ends in a hand-over; from the top, the marks on the leaf are still to be looked at.
+    expect(readCase(guide, lettuceCase([['slime', 'no']], 'slime'), MAY_DAY).step).toEqual({ kind: 'ask', check: 'leaf-top', by: 'tree' })
+  })
+
+  it('hands over when the way from the top ends there too', () => {
+    const { step } = readCase(guide, lettuceCase([['slime', 'no'], ['leaf-top', 'ragged holes']], 'slime'), MAY_DAY)
+    expect(step).toMatchObject({ kind: 'hand-over', because: 'Holes without slime have many causes.' })
+  })
+
+  it('makes problems that it cannot lead to less likely, but not impossible', () => {
+    const top = readCase(guide, lettuceCase(), MAY_DAY).differential
+    const entry = readCase(guide, lettuceCase([], 'slime'), MAY_DAY).differential
+    const share = (list: typeof top, problem: string): number => list.find((one) => one.problem === problem)?.probability ?? 0
+    expect(share(entry, 'slugs')).toBeGreaterThan(share(top, 'slugs'))
+    expect(share(entry, 'tipburn')).toBeGreaterThan(0.02)
+  })
+
+  it('still asks its own first check, which may be there for safety', () => {
+    const sure = lettuceCase([['leaf-top', 'pale patches'], ['leaf-underside', 'white fuzz']], 'slime')
+    expect(readCase(guide, sure, MAY_DAY).step).toEqual({ kind: 'ask', check: 'slime', by: 'tree' })
+  })
+})
+
+describe('a case that goes on and on', () => {
+  it('ends after twelve checks, second looks counted', () => {
+    let evidence = lettuceCase(halfSure)
+    for (let turn = 0; turn < 12; turn++) {
+      const { step } = readCase(lettuceGuide(), evidence, MAY_DAY)
+      if (step.kind !== 'ask') break
+      evidence = { ...evidence, findings: withFinding(evidence.findings, { check: step.check as CheckId, answer: NOT_SURE, from: 'asked' }) }
+    }
+    expect(readCase(lettuceGuide(), evidence, MAY_DAY).step.kind).not.toBe('ask')
+  })
+})
