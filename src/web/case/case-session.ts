@@ -15,7 +15,13 @@ export type Errand =
   | { readonly kind: 'change'; readonly link: string; readonly revision: number; readonly change: CaseChange }
 
 export type SessionTrouble =
-  | { readonly kind: 'lost'; /** When the next try is due, or null if only the button tries. */ readonly nextAt: number | null }
+  | {
+    readonly kind: 'lost'
+    /** When the next try is due, or null if only the button tries. */
+    readonly nextAt: number | null
+    /** What the service said of it, if it said anything. */
+    readonly detail: string | null
+  }
   | { readonly kind: 'stale' }
   /** No case has this link. */
   | { readonly kind: 'gone' }
@@ -117,14 +123,14 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
         })
         return
       case 'lost':
-        keepForLater(errand)
+        keepForLater(errand, trouble.detail)
     }
   }
 
-  function keepForLater(errand: Errand): void {
+  function keepForLater(errand: Errand, detail: string | null): void {
     repeats += 1
     const wait = repeats > MAX_REPEATS ? null : waitBeforeAttempt(repeats, Math.random())
-    become({ errand, sending: false, trouble: { kind: 'lost', nextAt: wait === null ? null : Date.now() + wait } })
+    become({ errand, sending: false, trouble: { kind: 'lost', nextAt: wait === null ? null : Date.now() + wait, detail } })
     if (wait !== null) timer = setTimeout(() => void run(errand), wait)
   }
 

@@ -10,7 +10,7 @@ export function TroubleNote({ state, session }: { readonly state: SessionState, 
     const kept = errand?.kind === 'change' && errand.change.path === 'answers' ? errand.change.body.answer : null
     return (
       <div class="trouble" role="status">
-        <p>{kept === null ? words.lost : words.lostAnswer(kept)}</p>
+        <p>{trouble.detail !== null ? words.busy(trouble.detail) : kept === null ? words.lost : words.lostAnswer(kept)}</p>
         <p class="row">
           <button type="button" class="main" disabled={state.sending} onClick={session.tryAgain}>{words.again}</button>
           {trouble.nextAt !== null && <span class="hint">{words.trying}</span>}

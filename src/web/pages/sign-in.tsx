@@ -27,7 +27,7 @@ function SignInPage() {
     }
     setSending(false)
     setPassword('')
-    setFault(reply.trouble.kind === 'refused' ? reply.trouble.detail : 'We cannot reach the service just now. Please try again.')
+    setFault(('detail' in reply.trouble ? reply.trouble.detail : null) ?? 'We cannot reach the service just now. Please try again.')
   }
 
   return (

@@ -3,7 +3,7 @@ import type { CaseView, ProblemDocument } from '../../../shared/index.js'
 /** Why a request brought no value. */
 export type Trouble =
   /** No reply, or the service is down or too busy: worth trying again as it is. */
-  | { readonly kind: 'lost' }
+  | { readonly kind: 'lost'; /** What the service itself said, when it answered that it is asked too often. */ readonly detail: string | null }
   /** Somebody changed the case since; `view` is the case as it stands now. */
   | { readonly kind: 'stale'; readonly view: CaseView }
   /** The service understood and said no. */
@@ -21,8 +21,9 @@ export async function readReply<Value>(response: Response): Promise<Reply<Value>
     if (response.status === 204) return { ok: true, value: undefined as Value }
     return { ok: true, value: await response.json() as Value }
   }
-  if (response.status >= 500 || response.status === 429 || response.status === 408) return { ok: false, trouble: { kind: 'lost' } }
+  if (response.status >= 500 || response.status === 408) return { ok: false, trouble: { kind: 'lost', detail: null } }
   const document = await readProblemDocument(response)
+  if (response.status === 429) return { ok: false, trouble: { kind: 'lost', detail: document?.detail ?? null } }
   if (document?.case !== undefined && response.status === 409) {
     return { ok: false, trouble: { kind: 'stale', view: document.case } }
   }

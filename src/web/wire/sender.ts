@@ -25,7 +25,7 @@ export function createSender({ base, credentials }: SenderOptions): Sender {
       })
       return await readReply<Value>(response)
     } catch {
-      return { ok: false, trouble: { kind: signal?.aborted === true ? 'stopped' : 'lost' } }
+      return { ok: false, trouble: signal?.aborted === true ? { kind: 'stopped' } : { kind: 'lost', detail: null } }
     }
   }
   return {

@@ -1,0 +1,38 @@
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { lookAt } from './looking.js'
+import { startTestService, type TestService } from './running-service.js'
+
+// A service of its own: it will not let anybody in from this address for a while.
+let service: TestService
+let browser: Browser
+beforeAll(async () => {
+  service = await startTestService()
+  browser = await openBrowser()
+})
+afterAll(async () => {
+  await browser?.close()
+  await service?.stop()
+})
+
+for (const { name, width, height } of widths) {
+  describe(`signing in, on a ${name}`, { timeout: STORY_MS }, () => {
+    it('tells somebody who mistyped the password too often how long to wait', async () => {
+      const context = await newVisitor(browser, { width, height })
+      const page = await context.newPage()
+      await page.goto(`${service.url}/sign-in`)
+      for (let tries = 0; tries < 20 && await page.getByText(/Wait \d+ seconds/).count() === 0; tries++) {
+        await page.getByLabel('Name').fill('willow')
+        await page.getByLabel('Password').fill('wrong')
+        await page.keyboard.press('Enter')
+        await page.getByRole('button', { name: 'Sign in' }).waitFor()
+        await page.getByRole('alert').waitFor()
+        await expect.poll(() => page.getByLabel('Password').inputValue()).toBe('')
+      }
+      expect(await page.getByRole('alert').innerText()).toMatch(/^There were too many failed sign-ins\. Wait \d+ seconds and try again\.$/)
+      await lookAt(page, 'sign-in-paused')
+      await context.close()
+    })
+  })
+}
