@@ -1,6 +1,7 @@
 import type { Ref } from 'preact'
 import type { FlagCard } from '../../../shared/index.js'
 import { useWording } from '../wording/language.js'
+import { sortProhibitions } from './prohibitions.js'
 
 interface FlagCardsProps {
   readonly cards: readonly FlagCard[]
@@ -19,6 +20,7 @@ export function FlagCards({ cards, newCards, headingRef = null }: FlagCardsProps
 function Card({ card, speaksUp, headingRef }: { readonly card: FlagCard, readonly speaksUp: boolean, readonly headingRef: Ref<HTMLHeadingElement> | null }) {
   const words = useWording().flags
   const heading = `flag-${card.id}`
+  const { whole, bare } = sortProhibitions(card.doNot)
   return (
     <section class={`flag ${card.level}`} aria-labelledby={heading} {...(speaksUp ? { role: 'alert' } : {})}>
       <h3 class="flag-title" id={heading} tabIndex={-1} ref={headingRef}>
@@ -37,8 +39,8 @@ function Card({ card, speaksUp, headingRef }: { readonly card: FlagCard, readonl
       )}
       {card.doNot.length > 0 && (
         <div class="flag-not">
-          <h4>{words.doNot}</h4>
-          <ul>{card.doNot.map(line => <li key={line}>{line}</li>)}</ul>
+          {whole.length > 0 && <ul>{whole.map(line => <li key={line}>{line}</li>)}</ul>}
+          {bare.length > 0 && <><h4>{words.doNot}</h4><ul>{bare.map(line => <li key={line}>{line}</li>)}</ul></>}
         </div>
       )}
     </section>
