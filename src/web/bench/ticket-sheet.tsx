@@ -4,6 +4,7 @@ import { FilledLines } from '../case/filled-lines.js'
 import { FlagCards } from '../case/flag-cards.js'
 import { LikelyList } from '../case/likely-list.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
+import { WatchNotices } from '../case/watch-notices.js'
 import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
 import { momentInWords } from '../wording/day.js'
 import type { StaffService } from '../wire/staff-service.js'
@@ -96,6 +97,7 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
         {file.notes.length > 0 && (
           <section class="step notes"><h3>Notes</h3><ul>{file.notes.map((note, place) => <li key={place}><span class="written">{note.text}</span> <span class="origin">{momentInWords(note.at)}</span></li>)}</ul></section>
         )}
+        {'watched' in file.step && file.step.watched.length > 0 && <div class="step"><WatchNotices watched={file.step.watched} /></div>}
         <div class="step"><DifferentialLists differential={view.differential} /></div>
         <section class="step contact-card"><h3>Contact</h3><ContactRows view={view} /></section>
         {view.state === 'waiting' && <p class="step"><button type="button" class="main" disabled={sending} onClick={take}>Take this ticket<kbd>T</kbd></button></p>}
@@ -117,16 +119,16 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
   }
 }
 
-/** The causes worth weighing with all their reasons; the long tail in one line each. */
+/** The causes worth weighing with their reasons; the long tail behind one line. */
 function DifferentialLists({ differential }: { readonly differential: readonly LikelyLine[] }) {
-  const weighed = differential.filter((line, place) => line.probability >= WORTH_WEIGHING || place < 2)
+  const weighed = differential.filter(line => line.probability >= WORTH_WEIGHING)
   const tail = differential.filter(line => !weighed.includes(line))
   return (
     <>
       <LikelyList likely={weighed} title="What it could be" reasons />
       {tail.length > 0 && (
         <details>
-          <summary>{tail.length} more, each under {WORTH_WEIGHING * 100} in 100</summary>
+          <summary>and {tail.length} more under {WORTH_WEIGHING * 100} %</summary>
           <ul>{tail.map(line => <li key={line.problem ?? ''}>{line.problem === null ? 'Something not on our list' : line.name} <span class="origin">{(line.probability * 100).toFixed(1)} in 100</span></li>)}</ul>
         </details>
       )}
@@ -154,4 +156,5 @@ function stateInWords(view: TicketView): string {
   }
 }
 
-const WORTH_WEIGHING = 0.03
+/** Below this share a cause is only named: reasons for and against it would hide those that matter. */
+const WORTH_WEIGHING = 0.01

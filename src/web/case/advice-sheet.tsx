@@ -1,24 +1,30 @@
 import type { ComponentChildren, Ref } from 'preact'
-import type { AdviceCard, CaseStep } from '../../../shared/index.js'
+import type { AdviceCard, CaseStep, CheckCard } from '../../../shared/index.js'
 import { dayInWords } from '../wording/day.js'
 import { useWording } from '../wording/language.js'
 import { PhoneLink } from './flag-cards.js'
 import { LikelyList, Reasons } from './likely-list.js'
+import { TurnList } from './turn-list.js'
+import { WatchNotices } from './watch-notices.js'
 
 type Conclusion = Extract<CaseStep, { kind: 'conclude' }>
 
 interface AdviceSheetProps {
   readonly conclusion: Conclusion
   readonly headingRef: Ref<HTMLHeadingElement>
+  /** True where number keys open the checks that would change the answer. */
+  readonly keyed?: boolean
+  /** Opens a check that would change the answer; left out when the sheet is closed. */
+  readonly onLookAt?: ((check: CheckCard) => void) | undefined
   /** What may be done with it: print, ask a specialist. */
   readonly children?: ComponentChildren
 }
 
 /** A conclusion, bottom line first: how sure, what to do, what not to bother with, why, and where it comes from. */
-export function AdviceSheet({ conclusion, headingRef, children }: AdviceSheetProps) {
+export function AdviceSheet({ conclusion, headingRef, keyed = false, onLookAt, children }: AdviceSheetProps) {
   const wording = useWording()
   const words = wording.advice
-  const { card, why, others } = conclusion
+  const { card, why, others, turns, watched } = conclusion
   return (
     <div class="step advice">
       <p class="kicker">{words.title}</p>
@@ -37,6 +43,7 @@ export function AdviceSheet({ conclusion, headingRef, children }: AdviceSheetPro
           {card.escalateCall !== null && <p><PhoneLink name={card.escalateCall.name} number={card.escalateCall.number} verb={wording.flags.call} /></p>}
         </div>
       )}
+      <WatchNotices watched={watched} />
       <Part title={words.cautions} lines={card.cautions} kind="cautions" />
       <Part title={words.doNow} lines={card.doNow} />
       <Part title={words.notWorth} lines={card.notWorthDoing} />
@@ -49,6 +56,7 @@ export function AdviceSheet({ conclusion, headingRef, children }: AdviceSheetPro
           {why.against.length === 0 && why.for.length > 0 && <p class="hint">{words.nothingAgainst}</p>}
         </div>
       </div>
+      <TurnList turns={turns} keyed={keyed} onLookAt={onLookAt} />
       {card.lookAlikes.length > 0 && (
         <div class="part"><h4>{words.lookAlikes}</h4><p>{card.lookAlikes.map(other => other.name).join(', ')}</p></div>
       )}

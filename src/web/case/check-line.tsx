@@ -1,5 +1,5 @@
 import type { ComponentChildren, Ref } from 'preact'
-import type { CheckCard } from '../../../shared/index.js'
+import type { CheckCard, SecondLookNote } from '../../../shared/index.js'
 import { useWording } from '../wording/language.js'
 
 interface CheckLineProps {
@@ -8,6 +8,8 @@ interface CheckLineProps {
   readonly left: number | null
   /** The answer given before, when an earlier line is open again. */
   readonly before?: string | null
+  /** Set when the answer is doubted and the check asked once more. */
+  readonly again?: SecondLookNote | null
   /** The answer on its way or kept for later. */
   readonly sending?: string | null
   readonly disabled: boolean
@@ -22,7 +24,7 @@ export const CANT_LOOK = "can't look now"
 
 /** One check open for an answer: how to look, why, the answers, and the two calm ways past it. */
 export function CheckLine(props: CheckLineProps) {
-  const { check, number, left, before = null, sending = null, disabled, headingRef, onAnswer, onLeave } = props
+  const { check, number, left, again = null, before = again?.said ?? null, sending = null, disabled, headingRef, onAnswer, onLeave } = props
   const words = useWording().check
   const answer = (label: string, shown: ComponentChildren = label) => (
     <button
@@ -37,7 +39,8 @@ export function CheckLine(props: CheckLineProps) {
     <div class="check">
       <span class="number" aria-hidden="true">{number}</span>
       <div class="check-body">
-        <p class="kicker">{words.line(number)}. {before === null && words.left(left)}</p>
+        <p class="kicker">{again === null ? words.line(number) : words.lineAgain(number)}. {(before === null || again !== null) && words.left(left)}</p>
+        {again !== null && <SecondLook again={again} />}
         <h3 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h3>
         <dl class="looking">
           <div><dt>{words.how}</dt><dd>{check.how}</dd></div>
@@ -55,6 +58,17 @@ export function CheckLine(props: CheckLineProps) {
           <p><button type="button" class="quiet" onClick={onLeave}>{before === null ? words.later : words.keep}</button></p>
         )}
       </div>
+    </div>
+  )
+}
+
+/** Why a check is asked once more, without blame. */
+export function SecondLook({ again }: { readonly again: SecondLookNote }) {
+  const words = useWording().check
+  return (
+    <div class="second-look">
+      <p>{words.again(again.said, again.problemName, again.usual)}</p>
+      <p class="hint">{words.againCalm}</p>
     </div>
   )
 }

@@ -1,18 +1,21 @@
 import type { ComponentChildren } from 'preact'
 import type { Line } from '../../../shared/index.js'
 import { useWording } from '../wording/language.js'
+import { CANT_LOOK, NOT_SURE } from './check-line.js'
 
 interface FilledLinesProps {
   readonly lines: readonly Line[]
   /** Check whose line is open for a new answer; it is drawn by `openLine`. */
   readonly changing?: string | null
+  /** Check that is being asked once more. */
+  readonly again?: string | null
   readonly openLine?: (line: Line, number: number) => ComponentChildren
   readonly onChange?: ((line: Line) => void) | undefined
   readonly disabled?: boolean
 }
 
 /** The answered checks as numbered, filled-in lines of the sheet, each open to change. */
-export function FilledLines({ lines, changing = null, openLine, onChange, disabled = false }: FilledLinesProps) {
+export function FilledLines({ lines, changing = null, again = null, openLine, onChange, disabled = false }: FilledLinesProps) {
   const words = useWording().lines
   if (lines.length === 0) return null
   return (
@@ -20,13 +23,13 @@ export function FilledLines({ lines, changing = null, openLine, onChange, disabl
       {lines.map((line, place) => line.check.id === changing && openLine !== undefined
         ? <li class="line open" key={line.check.id}>{openLine(line, place + 1)}</li>
         : (
-          <li class={line.onPath ? 'line' : 'line off-path'} key={line.check.id}>
+          <li class={line.onPath || !counts(line) ? 'line' : 'line off-path'} key={line.check.id}>
             <span class="number">{place + 1}</span>
             <span class="line-label">{line.check.ask}</span>
             <span class="line-answer">
               <span class="written">{line.answer}</span>
               {line.from !== 'asked' && <span class="origin">{words.origin[line.from]}</span>}
-              {!line.onPath && <span class="origin">{words.offPath}</span>}
+              {line.check.id === again ? <span class="origin">{words.again}</span> : !line.onPath && counts(line) && <span class="origin">{words.offPath}</span>}
             </span>
             {onChange !== undefined && (
               <button type="button" class="quiet" disabled={disabled} aria-label={words.changeLine(line.check.ask)} onClick={() => onChange(line)}>
@@ -37,4 +40,9 @@ export function FilledLines({ lines, changing = null, openLine, onChange, disabl
         ))}
     </ol>
   )
+}
+
+/** Not having looked says nothing, on the way or off it. */
+function counts(line: Line): boolean {
+  return line.answer !== NOT_SURE && line.answer !== CANT_LOOK
 }

@@ -13,7 +13,7 @@ export function LikelyList({ likely, title, reasons }: { readonly likely: readon
     <section class="likely">
       <h4>{title}</h4>
       <ul>
-        {shown.map(line => (
+        {shown.map((line, place) => (
           <li key={line.problem ?? ''}>
             <div class="likely-row">
               <span class="likely-name">{line.problem === null ? wording.likely.somethingElse : line.name}</span>
@@ -23,12 +23,19 @@ export function LikelyList({ likely, title, reasons }: { readonly likely: readon
               </svg>
             </div>
             {line.problem !== null && line.what !== '' && <p class="hint">{line.what}</p>}
-            {reasons && <Reasons line={line} />}
+            {reasons && (place < MOST_REASONED ? <Reasons line={line} /> : <FoldedReasons line={line} />)}
           </li>
         ))}
       </ul>
     </section>
   )
+}
+
+/** Reasons that stand in nobody's way: who weighs an unlikely cause opens them. */
+function FoldedReasons({ line }: { readonly line: LikelyLine }) {
+  const words = useWording().likely
+  if (line.for.length === 0 && line.against.length === 0) return null
+  return <details><summary>{words.reasons}</summary><Reasons line={line} /></details>
 }
 
 /** The findings for and against one problem. */
@@ -62,4 +69,6 @@ function ReasonGroup({ title, mark, rows }: { readonly title: string, readonly m
 
 /** Below one in twenty a cause is more worry than help to an asker. */
 const LEAST_SHARE_SHOWN = 0.05
-const MOST_SHOWN = 4
+const MOST_SHOWN = 3
+/** So many causes carry their reasons open. */
+const MOST_REASONED = 3

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks'
 import type { CaseView } from '../../../shared/index.js'
 import type { CaseService } from '../wire/case-service.js'
 import { useWording } from '../wording/language.js'
+import { hearingOf } from './hearing.js'
 import { offeredPlaces } from './offered-places.js'
 import { PlantPicker } from './plant-picker.js'
 
@@ -18,19 +19,20 @@ interface PlaceChoiceProps {
 export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: PlaceChoiceProps) {
   const words = useWording().place
   const offers = offeredPlaces(view.place)
-  const [picking, setPicking] = useState(false)
-  const showPicker = picking || offers.length === 0
+  const hearing = hearingOf(view.place)
+  const asksForPlant = offers.length === 0 || hearing === 'no plant' || hearing === 'out of scope'
+  const [picking, setPicking] = useState(asksForPlant)
   return (
     <div class="step">
-      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{offers.length === 0 ? words.titleNothing : words.title}</h3>
-      {!showPicker && (
+      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{picking && asksForPlant ? words.titleNothing : hearing === 'sure' ? words.title : words.titleUnsure}</h3>
+      {!picking && (
         <>
-          <p>{words.lead}</p>
+          <p>{hearing === 'sure' ? words.lead : words.leadUnsure}</p>
           <ul class="offers">
             {offers.map((offer, place) => (
               <li key={`${offer.host}/${offer.node ?? ''}`}>
-                <button type="button" class={place === 0 ? 'offer first' : 'offer'} disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
-                  {place === 0 && offers.length > 1 && view.place.hosts.some(host => host.host === offer.host) && <span class="kicker">{words.guess}</span>}
+                <button type="button" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'} disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
+                  {place === 0 && hearing === 'sure' && offers.length > 1 && view.place.hosts.some(host => host.host === offer.host) && <span class="kicker">{words.guess}</span>}
                   <span class="offer-plant">{offer.hostName}</span>
                   <span class="offer-trouble">{offer.phrase ?? words.anything}</span>
                   {offer.heard.length > 0 && (
@@ -43,11 +45,11 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: P
           <p><button type="button" class="quiet" onClick={() => setPicking(true)}>{words.somethingElse}</button></p>
         </>
       )}
-      {showPicker && (
+      {picking && (
         <PlantPicker
           service={service} disabled={disabled} startAt={offers.length === 0 ? view.place.hosts[0]?.host ?? null : null}
           onPick={onSettle}
-          leaveWords={words.back} onLeave={offers.length === 0 ? undefined : () => setPicking(false)}
+          leaveWords={asksForPlant ? words.guesses : words.back} onLeave={offers.length === 0 ? undefined : () => setPicking(false)}
         />
       )}
     </div>

@@ -1,3 +1,4 @@
+import type { Ref } from 'preact'
 import { useState } from 'preact/hooks'
 import type { OpenCase, RegionView } from '../../../shared/index.js'
 import { LONGEST_WORDS } from './longest-words.js'
@@ -8,13 +9,15 @@ interface QuestionBoxProps {
   /** District to begin with; one the region does not have counts as none. */
   readonly district: string | null
   readonly sending: boolean
+  /** Given when the words asked before are outside of what can be answered: they are kept to be changed. */
+  readonly again?: { readonly words: string, readonly headingRef: Ref<HTMLHeadingElement> }
   readonly onOpen: (body: OpenCase) => void
 }
 
 /** The empty sheet: the question in the asker's own words, and the district if they like. */
-export function QuestionBox({ region, district, sending, onOpen }: QuestionBoxProps) {
-  const words = useWording().question
-  const [typed, setTyped] = useState('')
+export function QuestionBox({ region, district, sending, again, onOpen }: QuestionBoxProps) {
+  const { question: words, notAsked } = useWording()
+  const [typed, setTyped] = useState(again?.words ?? '')
   const [chosen, setChosen] = useState<string | null>(null)
   const [fault, setFault] = useState<string | null>(null)
   const districts = region?.districts ?? []
@@ -31,8 +34,9 @@ export function QuestionBox({ region, district, sending, onOpen }: QuestionBoxPr
 
   return (
     <form class="step question" noValidate onSubmit={submit}>
-      <h3 class="step-title" id="question-title">{words.title}</h3>
-      <p id="question-lead">{words.lead}</p>
+      <h3 class="step-title" id="question-title" tabIndex={-1} ref={again?.headingRef ?? null}>{again === undefined ? words.title : notAsked.title}</h3>
+      <p id="question-lead">{again === undefined ? words.lead : notAsked.lead}</p>
+      {again !== undefined && <p>{notAsked.kept}</p>}
       <label class="hush" for="question-words">{words.label}</label>
       <textarea
         id="question-words" class="ruled" rows={4} value={typed}
@@ -56,7 +60,7 @@ export function QuestionBox({ region, district, sending, onOpen }: QuestionBoxPr
         </div>
       )}
       <p class="row">
-        <button type="submit" class="main" disabled={sending}>{sending ? words.sending : words.submit}</button>
+        <button type="submit" class="main" disabled={sending}>{sending ? words.sending : again === undefined ? words.submit : notAsked.submit}</button>
         <span class="hint">{words.privacy}</span>
       </p>
     </form>

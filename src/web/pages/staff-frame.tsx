@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import type { Person, RegionView, Role } from '../../../shared/index.js'
+import { WordingProvider } from '../wording/language.js'
+import { staffWording } from '../wording/staff.js'
 import type { StaffService } from '../wire/staff-service.js'
 
 interface StaffFrameProps {
@@ -46,7 +48,7 @@ export function StaffFrame({ service, title, here, roles, children }: StaffFrame
           <p role="alert">We cannot reach the service. <button type="button" onClick={() => { setLost(false); setRound(round + 1) }}>Try again</button></p>
         )}
         {person !== null && (roles.includes(person.role)
-          ? children(person, region)
+          ? <WordingProvider value={staffWording}>{children(person, region)}</WordingProvider>
           : <p>This page is for another role than yours ({person.role}). <a href={here === '/bench' ? '/sheet' : '/bench'}>Go to your own page</a></p>)}
       </main>
     </>

@@ -4,6 +4,8 @@ import { AfterHandOver } from '../case/after-hand-over.js'
 import type { CaseSession, SessionState } from '../case/case-session.js'
 import { FilledLines } from '../case/filled-lines.js'
 import { FlagCards } from '../case/flag-cards.js'
+import { hearingOf } from '../case/hearing.js'
+import { lineNumberOf } from '../case/line-number.js'
 import { PlantPicker } from '../case/plant-picker.js'
 import { QuestionBox } from '../case/question-box.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
@@ -67,8 +69,11 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
   )
 
   function filledSheet(view: CaseView) {
-    const mayChange = view.ticket?.reply == null && !(view.step.kind === 'red-flag' && view.cards.some(card => card.then === 'stop'))
+    const isStopped = view.step.kind === 'red-flag' && view.cards.some(card => card.then === 'stop')
+    const mayChange = view.ticket?.reply == null && !isStopped
     const openLine = aside?.kind === 'line' ? aside : null
+    // A sheet with a card or a ticket on it is kept; one with nothing but words we cannot answer is begun anew.
+    const isOutOfScope = view.step.kind === 'place' && view.ticket === null && view.cards.length === 0 && hearingOf(view.place) === 'out of scope'
     const lineChange = (check: CheckCard, before: string | null) => setAside({ kind: 'line', check, before })
     const checkLine = (check: CheckCard, number: number, before: string | null) => (
       <CheckLine
@@ -94,6 +99,7 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
         </div>
         <FilledLines
           lines={view.lines} changing={openLine?.check.id ?? null} disabled={busy}
+          again={openLine === null && view.step.kind === 'ask' && view.step.again !== null ? view.step.check.id : null}
           openLine={(line, number) => checkLine(line.check, number, line.answer)}
           onChange={mayChange ? line => lineChange(line.check, line.answer) : undefined}
         />
@@ -108,7 +114,13 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
             />
           </div>
         )}
-        {(aside === null || aside.kind === 'specialist') && (
+        {isOutOfScope && aside === null && (
+          <QuestionBox
+            key={view.link} region={region} district={view.district} sending={busy} onOpen={session.open}
+            again={{ words: view.words.join('\n'), headingRef: heading }}
+          />
+        )}
+        {(aside === null || aside.kind === 'specialist') && !(isOutOfScope && aside === null) && (
           <PanelStep
             view={view} session={session} state={state} service={service} headingRef={heading} wholePage={wholePage}
             asksSpecialist={aside?.kind === 'specialist'} onSpecialist={() => setAside({ kind: 'specialist' })}
@@ -119,7 +131,7 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
         <footer class="sheet-foot">
           {mayChange && view.step.kind !== 'red-flag' && <MoreWords disabled={busy} onAdd={said => session.change({ path: 'words', body: { words: said } })} />}
           <p class="row">
-            {view.ticket === null && aside?.kind !== 'specialist' && view.step.kind !== 'hand-over' && view.step.kind !== 'conclude' && (
+            {view.ticket === null && !isStopped && aside?.kind !== 'specialist' && view.step.kind !== 'hand-over' && view.step.kind !== 'conclude' && (
               <button type="button" class="quiet" onClick={() => setAside({ kind: 'specialist' })}>{words.handOver.ask}</button>
             )}
             <button type="button" class="quiet" onClick={session.reset}>{words.more.restart}</button>
@@ -146,7 +158,7 @@ function Announcer({ state }: { readonly state: SessionState }) {
   const [said, setSaid] = useState('')
   const { view } = state
   const what = view === null ? '' : view.ticket?.reply != null ? words.reply
-    : view.step.kind === 'ask' ? words.check(view.lines.length + 1)
+    : view.step.kind === 'ask' ? view.step.again === null ? words.check(view.lines.length + 1) : words.again(lineNumberOf(view, view.step.check.id))
       : view.step.kind === 'place' ? words.place
         : view.step.kind === 'conclude' ? words.conclude
           : view.step.kind === 'hand-over' ? words.handOver : ''

@@ -5,8 +5,11 @@ import type { CaseSession, SessionState } from '../case/case-session.js'
 import { CheckLine } from '../case/check-line.js'
 import { HandOverForm } from '../case/hand-over-form.js'
 import { LikelyList } from '../case/likely-list.js'
+import { lineNumberOf } from '../case/line-number.js'
 import { PlaceChoice } from '../case/place-choice.js'
+import { SampleNote } from '../case/sample-note.js'
 import { UnsettledChecks } from '../case/unsettled-checks.js'
+import { WatchNotices } from '../case/watch-notices.js'
 import { useWording } from '../wording/language.js'
 import type { CaseService } from '../wire/case-service.js'
 import { answerOnItsWay } from './panel-sheet.js'
@@ -30,6 +33,7 @@ export function PanelStep(props: PanelStepProps) {
   const { view, session, state, service, headingRef, wholePage, asksSpecialist, onSpecialist, onLeave, onLookAt } = props
   const words = useWording()
   const busy = state.sending
+  const sheetAddress = `${service.base}/case#${view.link}`
   const handedOver = view.ticket !== null
   const answered = view.ticket?.reply != null
   // Once the sheet is handed over, its heading is the waiting one above.
@@ -57,20 +61,20 @@ export function PanelStep(props: PanelStepProps) {
       return answered ? null : (
         <>
           <CheckLine
-            key={step.check.id} check={step.check} number={view.lines.length + 1} left={step.left} disabled={busy} headingRef={ownHeading}
+            key={`${step.check.id}/${step.again === null ? '' : 'again'}`} check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} disabled={busy} headingRef={ownHeading}
             sending={answerOnItsWay(state, step.check.id)}
             onAnswer={answer => session.change({ path: 'answers', body: { check: step.check.id, answer } })}
           />
-          {step.left !== null && <EmptyLines count={step.left - 1} from={view.lines.length + 2} />}
+          {step.left !== null && <EmptyLines count={step.left - 1} from={view.lines.length + (step.again === null ? 2 : 1)} />}
         </>
       )
     case 'conclude':
       return (
-        <AdviceSheet conclusion={step} headingRef={ownHeading}>
+        <AdviceSheet conclusion={step} headingRef={ownHeading} onLookAt={answered ? undefined : onLookAt}>
           <p class="row actions">
             {wholePage
               ? <button type="button" class="second" onClick={() => window.print()}>{words.advice.print}</button>
-              : <a class="second" href={`${service.base}/case#${view.link}`} target="_blank" rel="noopener">{words.advice.openToPrint}</a>}
+              : <a class="second" href={sheetAddress} target="_blank" rel="noopener">{words.advice.openToPrint}</a>}
             {!handedOver && <button type="button" class="second" onClick={onSpecialist}>{words.advice.noFit}</button>}
           </p>
         </AdviceSheet>
@@ -79,8 +83,10 @@ export function PanelStep(props: PanelStepProps) {
       return handedOver
         ? answered ? null : (
           <div class="step">
+            <WatchNotices watched={step.watched} />
             <UnsettledChecks checks={step.unsettled} onLookAt={onLookAt} />
             <LikelyList likely={step.likely} title={words.likely.title} reasons={false} />
+            <SampleNote sample={step.sample} />
           </div>
         )
         : handOver(step)
@@ -95,8 +101,10 @@ export function PanelStep(props: PanelStepProps) {
         {step !== null && (
           <>
             <p class="because">{step.because}</p>
+            <WatchNotices watched={step.watched} />
             <LikelyList likely={step.likely} title={words.likely.title} reasons={false} />
-            <UnsettledChecks checks={step.unsettled} onLookAt={onLookAt} />
+            <UnsettledChecks checks={step.unsettled} address={sheetAddress} onLookAt={onLookAt} />
+            <SampleNote sample={step.sample} />
           </>
         )}
       </HandOverForm>

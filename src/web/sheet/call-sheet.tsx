@@ -4,12 +4,16 @@ import { AdviceSheet } from '../case/advice-sheet.js'
 import { FilledLines } from '../case/filled-lines.js'
 import { FlagCards } from '../case/flag-cards.js'
 import { HandOverForm } from '../case/hand-over-form.js'
+import { hearingOf } from '../case/hearing.js'
 import { LikelyList } from '../case/likely-list.js'
+import { lineNumberOf } from '../case/line-number.js'
 import { offeredPlaces } from '../case/offered-places.js'
 import { PlantPicker } from '../case/plant-picker.js'
+import { SampleNote } from '../case/sample-note.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
 import { TroubleNote } from '../case/trouble-note.js'
 import { UnsettledChecks } from '../case/unsettled-checks.js'
+import { WatchNotices } from '../case/watch-notices.js'
 import { useFocusAfter } from '../case/use-focus-after.js'
 import { useSession } from '../case/use-session.js'
 import { momentInWords } from '../wording/day.js'
@@ -47,6 +51,8 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
   const openCheck = view === null ? null : aside?.kind === 'line' ? aside : view.step.kind === 'ask' && aside === null ? { check: view.step.check, before: null } : null
   const answer = (check: CheckCard, label: string) => session.change({ path: 'answers', body: { check: check.id, answer: label } })
   const settle = (host: string, node: string | null) => session.change({ path: 'place', body: { host, node } })
+  const looks = view !== null && aside === null && view.ticket === null ? looksOf(view.step) : []
+  const lookAt = (check: CheckCard) => setAside({ kind: 'line', check, before: view?.lines.find(line => line.check.id === check.id)?.answer ?? null })
   const offers = view !== null && view.step.kind === 'place' && aside === null ? offeredPlaces(view.place) : []
 
   const actions: KeyAction[] = []
@@ -57,6 +63,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
       actions.push({ key: CANT_LOOK_KEY, words: 'can’t look now', run: () => answer(openCheck.check, CANT_LOOK) })
     }
     offers.forEach((offer, place) => actions.push({ key: String(place + 1), words: `${offer.hostName}: ${offer.phrase ?? 'complaint not clear'}`, run: () => settle(offer.host, offer.node) }))
+    looks.forEach((check, place) => actions.push({ key: String(place + 1), words: check.ask, run: () => lookAt(check) }))
     if (view.step.kind === 'red-flag' && !view.cards.some(card => card.then === 'stop')) {
       actions.push({ key: 'G', words: 'Go on: the caller has done this', run: () => session.change({ path: 'carry-on', body: {} }) })
     }
@@ -98,7 +105,10 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
             onChange={() => setAside({ kind: 'plant' })} changeKey="P"
           />
         </div>
-        <FilledLines lines={view.lines} disabled={busy} onChange={line => setAside({ kind: 'line', check: line.check, before: line.answer })} />
+        <FilledLines
+          lines={view.lines} disabled={busy} again={aside === null && view.step.kind === 'ask' && view.step.again !== null ? view.step.check.id : null}
+          onChange={line => lookAt(line.check)}
+        />
         {view.notes.length > 0 && (
           <section class="step notes"><h3>Notes</h3><ul>{view.notes.map((note, place) => <li key={place}><span class="written">{note.text}</span> <span class="origin">{momentInWords(note.at)}</span></li>)}</ul></section>
         )}
@@ -118,18 +128,16 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
         return (
           <WritingLine key="line" label={`Which line, 1 to ${view.lines.length}?`} save="Open the line" short disabled={busy} onSave={text => {
             const line = view.lines[Number(text) - 1]
-            if (line !== undefined) setAside({ kind: 'line', check: line.check, before: line.answer })
+            if (line !== undefined) lookAt(line.check)
           }} />
         )
-      case 'line': {
-        const place = view.lines.findIndex(line => line.check.id === aside.check.id)
+      case 'line':
         return (
           <ReadAloud
-            check={aside.check} number={place < 0 ? view.lines.length + 1 : place + 1} left={null} before={aside.before} disabled={busy} headingRef={heading}
+            check={aside.check} number={lineNumberOf(view, aside.check.id)} left={null} before={aside.before} disabled={busy} headingRef={heading}
             onAnswer={label => answer(aside.check, label)}
           />
         )
-      }
       case 'plant':
         return (
           <div class="step">
@@ -158,6 +166,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
         return (
           <div class="step">
             <h2 class="step-title" tabIndex={-1} ref={heading}>{offers.length > 0 ? 'What is the call about?' : 'Which plant is it?'}</h2>
+            {hearingOf(view.place) === 'out of scope' && <p>This does not sound like a plant question. Ask which plant, lawn or weed it is about, and what they see.</p>}
             {offers.length === 0 && <p>Nothing fits yet. Press P to pick the plant, or W to write more words.</p>}
             <div class="answers">
               {offers.map((offer, place) => (
@@ -171,20 +180,22 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
       case 'ask':
         return aside !== null ? null : (
           <ReadAloud
-            check={step.check} number={view.lines.length + 1} left={step.left} before={null} disabled={busy} headingRef={heading}
+            check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} before={step.again?.said ?? null} disabled={busy} headingRef={heading}
             onAnswer={label => answer(step.check, label)}
           />
         )
       case 'conclude':
-        return <AdviceSheet conclusion={step} headingRef={heading} />
+        return <AdviceSheet conclusion={step} headingRef={heading} keyed onLookAt={lookAt} />
       case 'hand-over':
         return (
           <div class="step">
             <h2 class="step-title" tabIndex={-1} ref={heading}>We cannot settle this alone</h2>
             <p class="because">{step.because}</p>
             <p>Press <kbd>H</kbd> to hand it over.</p>
+            <WatchNotices watched={step.watched} />
             <LikelyList likely={step.likely} title="What it could be" reasons={false} />
-            <UnsettledChecks checks={step.unsettled} onLookAt={check => setAside({ kind: 'line', check, before: null })} />
+            <UnsettledChecks checks={step.unsettled} keyed onLookAt={lookAt} />
+            <SampleNote sample={step.sample} />
           </div>
         )
     }
@@ -207,4 +218,9 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
       </div>
     )
   }
+}
+
+/** The looks a step offers besides, in the order of their number keys. */
+function looksOf(step: CaseView['step']): readonly CheckCard[] {
+  return step.kind === 'conclude' ? step.turns.map(turn => turn.check) : step.kind === 'hand-over' ? step.unsettled : []
 }

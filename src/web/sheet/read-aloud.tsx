@@ -1,11 +1,13 @@
 import type { Ref } from 'preact'
-import type { CheckCard } from '../../../shared/index.js'
-import { CANT_LOOK, NOT_SURE } from '../case/check-line.js'
+import type { CheckCard, SecondLookNote } from '../../../shared/index.js'
+import { CANT_LOOK, NOT_SURE, SecondLook } from '../case/check-line.js'
 
 interface ReadAloudProps {
   readonly check: CheckCard
   readonly number: number
   readonly left: number | null
+  /** Set when the answer is doubted and the check asked once more. */
+  readonly again?: SecondLookNote | null
   readonly before: string | null
   readonly disabled: boolean
   readonly headingRef: Ref<HTMLHeadingElement>
@@ -17,7 +19,7 @@ export const NOT_SURE_KEY = '7'
 export const CANT_LOOK_KEY = '8'
 
 /** A check as it is read to a caller, and its answers by number. */
-export function ReadAloud({ check, number, left, before, disabled, headingRef, onAnswer }: ReadAloudProps) {
+export function ReadAloud({ check, number, left, again = null, before, disabled, headingRef, onAnswer }: ReadAloudProps) {
   const rows = [
     ...check.answers.map((label, place) => ({ label, key: String(place + 1) })),
     { label: NOT_SURE, key: NOT_SURE_KEY },
@@ -27,8 +29,9 @@ export function ReadAloud({ check, number, left, before, disabled, headingRef, o
     <div class="check read-aloud">
       <span class="number" aria-hidden="true">{number}</span>
       <div class="check-body">
-        <p class="kicker">Line {number}. Read to the caller{before === null && left !== null && ` (about ${left} to go)`}</p>
+        <p class="kicker">Line {number}{again !== null && ', once more'}. Read to the caller{before === null && left !== null && ` (about ${left} to go)`}</p>
         <h2 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h2>
+        {again !== null && <SecondLook again={again} />}
         <p class="spoken">{check.how}</p>
         <p class="hint">If they ask why: {check.why}</p>
         <div class="answers" role="group" aria-labelledby="check-ask">

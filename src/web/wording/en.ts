@@ -23,6 +23,13 @@ export const en = {
     privacy: 'No name and no account needed.',
   },
 
+  notAsked: {
+    title: 'We cannot answer this one',
+    lead: 'You can ask us about a plant, a lawn or a weed: what ails it, what eats it, and what to do. Please write in English, and say which plant it is and what you see.',
+    kept: 'Your words are kept below. You can change them and ask again.',
+    submit: 'Ask again',
+  },
+
   words: { title: 'In your words', and: 'and later' },
 
   label: {
@@ -40,6 +47,9 @@ export const en = {
     anything: 'something else about it',
     somethingElse: 'Something else',
     back: 'Back to the lines above',
+    titleUnsure: 'Which of these comes nearest?',
+    leadUnsure: 'We are not sure what you mean. Pick the line that fits best, or “Something else”. You can change it later.',
+    guesses: 'Show what we made of your words',
   },
 
   picker: {
@@ -63,7 +73,8 @@ export const en = {
     title: 'What you found so far',
     change: 'Change',
     changeLine: (ask: string) => `Change your answer to: ${ask}`,
-    offPath: 'Not on the way any more. It still counts.',
+    offPath: 'Off the usual way. It still counts.',
+    again: 'asked once more below',
     origin: { asked: '', said: 'you said', note: 'noted on the phone', photo: 'from a photo' },
   },
 
@@ -79,6 +90,9 @@ export const en = {
     keep: 'Keep my answer',
     later: 'Not now',
     sending: 'Writing it down …',
+    lineAgain: (number: number) => `Line ${number}, once more`,
+    again: (said: string, problem: string, usual: string) => `You said “${said}”. Most plants with ${problem} show “${usual}”. Please look once more.`,
+    againCalm: 'If you see the same as before, say so again. That is fine.',
   },
 
   flags: {
@@ -88,7 +102,7 @@ export const en = {
     doNot: 'Do not',
     call: 'Call',
     done: 'I have done this. Go on with my plant question',
-    stopped: 'This comes before any plant question. Once all is well, you can start a new sheet.',
+    stopped: 'This comes first. The plant can wait. You can start a new sheet when you are ready.',
   },
 
   advice: {
@@ -107,6 +121,9 @@ export const en = {
     for: 'Speaks for it',
     against: 'Speaks against it',
     nothingAgainst: 'Nothing you found speaks against it.',
+    turns: 'What would change this',
+    turn: (answer: string, ask: string) => `If instead you saw “${answer}” at “${ask}”, it would more likely be:`,
+    lookAtTurn: 'Look at this',
     seen: (often: string) => `${often} seen with this`,
     lookAlikes: 'Looks much like it',
     others: 'What else it could be',
@@ -118,10 +135,20 @@ export const en = {
     noFit: 'This does not fit. Ask a specialist',
   },
 
+  watched: {
+    title: 'We cannot rule this out',
+    why: 'It must be reported, so we name it even when it is not likely.',
+  },
+
+  sample: {
+    title: 'What a lab could settle',
+    pack: 'How to pack it',
+  },
+
   likely: {
     title: 'What it could be',
     somethingElse: 'Something not on our list',
-    found: (ask: string, answer: string) => `${ask} ${answer}`,
+    reasons: 'For and against',
   },
 
   handOver: {
@@ -130,6 +157,10 @@ export const en = {
     lead: 'A specialist reads your whole sheet, so you need not say it all again.',
     unsettled: 'You could still look at this',
     lookNow: 'Look now',
+    tomorrow: 'For tomorrow',
+    tomorrowHint: 'Look tomorrow. Your link keeps your place.',
+    keepLink: 'Your private link',
+    haveLooked: 'I have looked',
     contactLead: 'How may we reach you? You may leave all of this empty. Then your private link is the way back to the answer.',
     name: 'Name',
     email: 'Email',
@@ -176,6 +207,7 @@ export const en = {
   trouble: {
     lost: 'We cannot reach the helpline just now. What you wrote is kept.',
     lostAnswer: (answer: string) => `We cannot reach the helpline just now. Your answer “${answer}” is kept.`,
+    busy: (detail: string) => `${detail} What you wrote is kept.`,
     trying: 'We keep trying on our own.',
     again: 'Try again now',
     stale: 'This sheet was changed elsewhere, perhaps in another window. Here is how it stands now. Please look and answer again.',
@@ -186,6 +218,7 @@ export const en = {
 
   announce: {
     check: (number: number) => `Line ${number}: a new check.`,
+    again: (number: number) => `Line ${number}: please look once more.`,
     place: 'Please confirm the plant.',
     conclude: 'The sheet has an answer.',
     handOver: 'We cannot settle this alone.',

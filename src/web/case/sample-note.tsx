@@ -1,0 +1,16 @@
+import type { CheckCard } from '../../../shared/index.js'
+import { useWording } from '../wording/language.js'
+
+/** What only a laboratory can tell, and how to send it something to look at. */
+export function SampleNote({ sample }: { readonly sample: CheckCard | null }) {
+  const words = useWording().sample
+  if (sample === null) return null
+  return (
+    <section class="sample" aria-labelledby="sample-title">
+      <h4 id="sample-title">{words.title}</h4>
+      <p>{sample.ask}</p>
+      <dl class="looking"><div><dt>{words.pack}</dt><dd>{sample.how}</dd></div></dl>
+      <p class="hint">{sample.why}</p>
+    </section>
+  )
+}

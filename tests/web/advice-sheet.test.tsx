@@ -1,0 +1,62 @@
+import { renderToString as render } from 'preact-render-to-string'
+import { describe, expect, it } from 'vitest'
+import type { CaseStep, CheckCard } from '../../shared/index.js'
+import { AdviceSheet } from '../../src/web/case/advice-sheet.js'
+import { UnsettledChecks } from '../../src/web/case/unsettled-checks.js'
+
+type Conclusion = Extract<CaseStep, { kind: 'conclude' }>
+
+const check = (id: string, effort: string): CheckCard => ({ id, ask: `Ask about ${id}?`, how: 'Look.', why: 'It tells.', effort, answers: ['yes', 'no'] })
+const likely = (problem: string, probability: number) => ({ problem, name: problem, what: '', probability, for: [], against: [] })
+
+/** Creeping charlie, with Japanese knotweed far behind it. */
+function conclusion(more: Partial<Conclusion> = {}): Conclusion {
+  return {
+    kind: 'conclude', why: likely('creeping-charlie', 0.9),
+    card: {
+      problem: 'creeping-charlie', name: 'Creeping charlie', what: 'A weed.', agent: null, kind: 'weed', sureness: 'very likely', probability: 0.9,
+      bottomLine: 'Pull it up.', doNow: [], notWorthDoing: [], nextYear: [], spray: 'none', cautions: [], escalate: null, escalateCall: null,
+      lookAlikes: [], sources: [], reviewedOn: '2026-11-25',
+    },
+    others: [0.05, 0.049, 0.048, 0.047].map((share, place) => likely(`other-${place}`, share + 0.01)), turns: [],
+    watched: [{ problem: 'weed-knotweed', name: 'Japanese knotweed', probability: 0.03, escalate: 'Send a photo before you dig.', call: { name: 'Larkmoor plant health office', number: '555-0144' } }],
+    ...more,
+  }
+}
+
+describe('the advice', () => {
+  it('names a problem that must be reported however unlikely, with whom to call', () => {
+    const html = render(<AdviceSheet conclusion={conclusion()} headingRef={null} />)
+    expect(html).toContain('We cannot rule this out: Japanese knotweed')
+    expect(html).toContain('Send a photo before you dig.')
+    expect(html).toContain('href="tel:5550144"')
+    expect(html).toContain('about 3 in 100')
+  })
+
+  it('shows at most three other causes', () => {
+    const html = render(<AdviceSheet conclusion={conclusion()} headingRef={null} />)
+    expect([...html.matchAll(/class="likely-name">([^<]+)/g)].map(found => found[1])).toEqual(['other-0', 'other-1', 'other-2'])
+  })
+
+  it('says what would change it, with no way to look once the sheet is closed', () => {
+    const turns = [{ check: check('stem', 'glance'), answer: 'jointed', toName: 'Japanese knotweed' }]
+    expect(render(<AdviceSheet conclusion={conclusion({ turns })} headingRef={null} onLookAt={() => {}} />)).toContain('Look at this')
+    const closed = render(<AdviceSheet conclusion={conclusion({ turns })} headingRef={null} />)
+    expect(closed).toContain('If instead you saw “jointed” at “Ask about stem?”, it would more likely be: <b>Japanese knotweed</b>')
+    expect(closed).not.toContain('Look at this')
+  })
+
+  it('says nothing of turns and reports when there are none', () => {
+    const html = render(<AdviceSheet conclusion={conclusion({ watched: [], others: [] })} headingRef={null} />)
+    expect(html).not.toMatch(/What would change this|We cannot rule this out|What else it could be/)
+  })
+})
+
+describe('the checks that are still open', () => {
+  it('are apart by whether they can be looked at now, with the number keys in the order of the list', () => {
+    const html = render(<UnsettledChecks checks={[check('dark', 'wait a day'), check('roots', 'dig')]} keyed onLookAt={() => {}} />)
+    expect(html.indexOf('Ask about roots?')).toBeLessThan(html.indexOf('For tomorrow'))
+    expect(html).toMatch(/Look now<kbd>2<\/kbd>/)
+    expect(html).toMatch(/I have looked<kbd>1<\/kbd>/)
+  })
+})
