@@ -11,6 +11,11 @@ export interface MatchLine {
     readonly score: number
     readonly problems: readonly string[]
   }[]
+  readonly findings: readonly { readonly check: string; readonly answer: string; readonly words: readonly string[] }[]
+  /** 0 to 1: how often the first entry is right where the words were as plain as these. */
+  readonly confidence: number
+  /** True where nothing was heard that a plant helpline could answer. */
+  readonly outOfScope: boolean
 }
 
 /**
@@ -18,11 +23,13 @@ export interface MatchLine {
  * The command line prints one such line for each line it is given: `JSON.stringify(matchLine(index, line))`.
  */
 export function matchLine(index: MatchIndex, words: string): MatchLine {
-  const { redFlags, hosts, entries } = matchQuestion(index, words)
+  const { redFlags, hosts, entries, findings, confidence, outOfScope } = matchQuestion(index, words)
   return {
     text: words,
     redFlags: redFlags.map(({ redFlag }) => redFlag),
     hosts: hosts.map(({ host, score }) => ({ host, score })),
     entries: entries.map(({ host, node, score, problems }) => ({ host, node, score, problems })),
+    findings: findings.map(({ check, answer, words: heard }) => ({ check, answer, words: heard.map(({ text }) => text) })),
+    confidence, outOfScope,
   }
 }

@@ -1,13 +1,16 @@
 import type { Guide } from '../guide/index.js'
 import type { EntryEars } from './entries.js'
+import { confidenceOf } from './confidence.js'
 import { buildEntryPhrases } from './entry-phrases.js'
-import { buildHostNames, type HostNames } from './hosts.js'
+import { buildSaidAnswers, hearFindings, type SaidAnswers } from './findings.js'
+import { buildHostNames, type HostNames, UNKNOWN_PLANT } from './hosts.js'
 import { knownWords } from './known-words.js'
 import type { Matched } from './matched.js'
 import { buildMeanings } from './meanings.js'
-import { hearPlace } from './place.js'
+import { type HeardPlace, hearPlace } from './place.js'
 import { buildProblemWords } from './problem-words.js'
 import { buildRedFlagEars, hearRedFlags, type RedFlagEar } from './red-flags.js'
+import { buildScopeEar, isOutOfScope, type ScopeEar } from './scope.js'
 import { WEIGHTS } from './score.js'
 import { buildSpeller } from './spelling.js'
 import { tokenize } from './tokens.js'
@@ -19,6 +22,10 @@ export interface MatchIndex {
   readonly entries: EntryEars
   /** Words that are right as they stand and so are never respelled. */
   readonly knownWords: ReadonlySet<string>
+  readonly said: SaidAnswers
+  readonly scope: ScopeEar
+  readonly emergencies: ReadonlySet<string>
+  readonly hostNumbers: ReadonlyMap<string, number>
 }
 
 /** Makes a guide ready for listening. Takes some tens of milliseconds for a full guide. */
@@ -31,6 +38,10 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
     hostNames: buildHostNames(guide),
     entries: { meanings, phrases, problems, spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
     knownWords: knownWords(guide),
+    said: buildSaidAnswers(guide, meanings),
+    scope: buildScopeEar(guide.layWords),
+    hostNumbers: guide.hostNumbers,
+    emergencies: new Set(guide.redFlags.filter(({ level }) => level === 'emergency').map(({ id }) => id)),
   }
 }
 
@@ -44,5 +55,28 @@ export function matchQuestion(index: MatchIndex, words: string): Matched {
   const weighed = tokens.slice(0, WEIGHTS.wordsWeighed)
   const isWord = (word: string): boolean => index.knownWords.has(word)
   const redFlags = hearRedFlags(index.redFlags, words, tokens)
-  return { redFlags, ...hearPlace(index.hostNames, index.entries, words, weighed, isWord, redFlags.length > 0) }
+  const place = hearPlace(index.hostNames, index.entries, words, weighed, isWord, redFlags.length > 0)
+  return {
+    redFlags, ...place,
+    // Beside an emergency nothing is filled in: the words tell of the danger.
+    findings: redFlags.some(({ redFlag }) => index.emergencies.has(redFlag)) ? [] : hearFindings(index.said, words, weighed, index.hostNumbers.get(findingsHost(place)) ?? -1),
+    confidence: confidenceIn(place),
+    outOfScope: redFlags.length === 0 && isOutOfScope(index.scope, tokens, place),
+  }
+}
+
+/** The host whose checks the words may answer: the first one heard, else the one of the first entry. */
+function findingsHost({ hosts, entries }: HeardPlace): string {
+  const [first] = hosts
+  if (first !== undefined && first.score >= WEIGHTS.hostNamed) return first.host
+  return entries.find(({ host }) => host === UNKNOWN_PLANT)?.host ?? entries[0]?.host ?? first?.host ?? ''
+}
+
+function confidenceIn({ hosts, entries }: HeardPlace): number {
+  const [first] = entries
+  if (first === undefined) return 0
+  const next = entries.find(({ host, node }) => host !== first.host || node !== first.node)
+  return confidenceOf({
+    score: first.score, margin: first.score - (next?.score ?? 0), host: hosts.find(({ host }) => host === first.host)?.score ?? 0,
+  })
 }

@@ -1,4 +1,4 @@
-import type { HostId, NodeName, ProblemId, RedFlagId } from '../guide/index.js'
+import type { CheckId, HostId, NodeName, ProblemId, RedFlagId } from '../guide/index.js'
 
 /** Words of the question (as the asker wrote them) that led to a candidate, with where they stand. */
 export interface HeardWords {
@@ -31,9 +31,23 @@ export interface EntryCandidate {
   readonly problems: readonly ProblemId[]
 }
 
+/** An answer that the words already give. */
+export interface HeardFinding {
+  readonly check: CheckId
+  /** One of the check's answer labels. */
+  readonly answer: string
+  readonly words: readonly HeardWords[]
+}
+
 /** What was heard in one free-text question. Lists are best first. */
 export interface Matched {
   readonly redFlags: readonly HeardRedFlag[]
   readonly hosts: readonly HostCandidate[]
   readonly entries: readonly EntryCandidate[]
+  /** Answers already given in the words, for checks of the first host; in order of check. */
+  readonly findings: readonly HeardFinding[]
+  /** 0 to 1: how often the first entry is right where the words were as plain as these; 0 without an entry. */
+  readonly confidence: number
+  /** True where nothing was heard that a plant helpline could answer. */
+  readonly outOfScope: boolean
 }

@@ -99,6 +99,10 @@ export const WEIGHTS = {
   /** Places kept for a word said again and again, and entries looked at closely; both keep a rant cheap. */
   mostUses: 8,
   entriesWeighed: 24,
+  /** A complaint at least this plain is heard though the words also name an errand. */
+  scopeDespiteErrand: 0.5,
+  /** Words that name no plant at all must fit a complaint this well, or they are about something else. */
+  scopeWithoutPlant: 0.3,
   /** Entries below this are noise. */
   entryLeast: 0.1,
   /** Longest lists given back. */

@@ -1,0 +1,179 @@
+import type { CheckId, Guide } from '../guide/index.js'
+import { buildMeanings, type Meanings, readTerms, type Term } from './meanings.js'
+import type { HeardFinding, HeardWords } from './matched.js'
+import { singular, stem } from './stems.js'
+import { quote, tokenize, type Token } from './tokens.js'
+
+/** The words in which answers are already said in a question. */
+export interface SaidAnswers {
+  readonly meanings: Meanings
+  readonly saids: readonly Said[]
+  /** Each stem to the sayings that hold it as their rarest, so that few are looked at. */
+  readonly byStem: ReadonlyMap<string, readonly number[]>
+  /** Each key likewise, for sayings of several telling words. */
+  readonly byKey: ReadonlyMap<string, readonly number[]>
+  /** Checks by host number. */
+  readonly checksOf: readonly ReadonlySet<number>[]
+}
+
+interface Said {
+  readonly check: number
+  readonly id: CheckId
+  readonly answer: string
+  readonly stems: readonly string[]
+  readonly words: readonly string[]
+  readonly terms: readonly Term[]
+}
+
+/** Gathers the `said as` words of every check. */
+export function buildSaidAnswers(guide: Guide, meanings: Meanings = buildMeanings(guide.layWords)): SaidAnswers {
+  const saids: Said[] = []
+  for (const check of guide.checks) {
+    for (const { label, saidAs } of check.answers) {
+      for (const said of saidAs) {
+        const tokens = tokenize(said)
+        const kept = tokens.filter(({ text }) => !JOINING.has(text))
+        // "in a day" without its small words would be heard in every "day".
+        const words = (kept.length < FEWEST_TERMS ? tokens : kept).map(({ text }) => text)
+        if (words.length === 0) continue
+        const terms = readTerms(meanings, tokens)
+        saids.push({
+          check: check.number, id: check.id, answer: label, words, stems: words.map(stem),
+          // With a small word in it that tells ("new leaves"), its telling words alone would say too little.
+          terms: terms.length === words.filter((word) => !DENYING.has(word)).length ? terms : [],
+        })
+      }
+    }
+  }
+  const timesOfStem = countOf(saids.flatMap(({ stems }) => stems))
+  const timesOfKey = countOf(saids.flatMap(({ terms }) => terms.map(({ key }) => key)))
+  return {
+    meanings, saids,
+    byStem: rarestFirst(saids.map(({ stems }) => stems), timesOfStem),
+    byKey: rarestFirst(saids.map(({ terms }) => (terms.length >= FEWEST_TERMS ? terms.map(({ key }) => key) : [])), timesOfKey),
+    checksOf: guide.hosts.map(({ checks }) => new Set(checks)),
+  }
+}
+
+/**
+ * What the words already answer, for the checks of one host. Sure before many: a saying must be heard whole, in its own
+ * order or with nothing telling between its words, not denied,
+ * not asked about, not told of last year; two answers to one check are heard only when one of them is said within the other.
+ */
+export function hearFindings(said: SaidAnswers, words: string, tokens: readonly Token[], host: number): readonly HeardFinding[] {
+  const checks = said.checksOf[host]
+  if (checks === undefined) return []
+  const stems = tokens.map(({ text }) => stem(text))
+  const terms = readTerms(said.meanings, tokens)
+  const heard: (Span & { said: Said })[] = []
+  const looked = new Set<number>()
+  const look = (number: number): void => {
+    const one = said.saids[number]
+    if (looked.has(number) || one === undefined || !checks.has(one.check)) return
+    looked.add(number)
+    const span = spanOf(one, tokens, stems, terms)
+    if (span !== null) heard.push({ ...span, said: one })
+  }
+  for (const each of new Set(stems)) for (const number of said.byStem.get(each) ?? []) look(number)
+  for (const { key } of terms) for (const number of said.byKey.get(key) ?? []) look(number)
+
+  const byCheck = new Map<number, (Span & { said: Said })[]>()
+  for (const one of heard) byCheck.set(one.said.check, [...(byCheck.get(one.said.check) ?? []), one])
+  return [...byCheck.values()].flatMap((list) => {
+    const [longest, ...others] = [...list].sort((a, b) => weightOf(b) - weightOf(a) || a.first - b.first)
+    if (longest === undefined) return []
+    const against = others.filter(({ said: other }) => other.answer !== longest.said.answer)
+    if (against.some((other) => other.first > longest.last || other.last < longest.first || weightOf(other) === weightOf(longest))) return []
+    return [{ check: longest.said.id, answer: longest.said.answer, words: quoteSpan(words, tokens, longest) }]
+  }).sort((a, b) => (a.check < b.check ? -1 : 1))
+}
+
+interface Span {
+  readonly first: number
+  readonly last: number
+}
+
+function weightOf({ said }: { readonly said: Said }): number {
+  return said.words.length
+}
+
+/** Where a saying is heard: word for word, or all of its telling words close together in any order. */
+function spanOf(said: Said, tokens: readonly Token[], stems: readonly string[], terms: readonly Term[]): Span | null {
+  for (let first = 0; first < stems.length; first += 1) {
+    if (stems[first] !== said.stems[0]) continue
+    const last = lastOf(said, tokens, stems, first)
+    if (last !== null && isMeant(said, { first, last }, tokens, terms)) return { first, last }
+  }
+  if (said.terms.length < FEWEST_TERMS) return null
+  for (let from = 0; from < terms.length; from += 1) {
+    const window = terms.slice(from, from + said.terms.length)
+    const hits = said.terms.map((wanted) => window.find((term) => term.exact === wanted.exact && term.negated === wanted.negated))
+    if (hits.some((hit) => hit === undefined)) continue
+    const places = hits.flatMap((hit) => (hit === undefined ? [] : [hit.first, hit.last]))
+    const span = { first: Math.min(...places), last: Math.max(...places) }
+    if (new Set(hits).size === hits.length && span.last - span.first <= said.terms.length + WIDEST && isMeant(said, span, tokens, terms)) return span
+  }
+  return null
+}
+
+function lastOf(said: Said, tokens: readonly Token[], stems: readonly string[], first: number): number | null {
+  let at = first - 1
+  for (const [step, each] of said.stems.entries()) {
+    at += 1
+    while (at < stems.length && stems[at] !== each && PASSED_OVER.has(tokens[at]?.text ?? '')) at += 1
+    if (stems[at] !== each || !isSameWord(said.words[step] ?? '', tokens[at]?.text ?? '', said.words.length === 1)) return null
+  }
+  return at
+}
+
+/** Forms of one word, but not "yellow" for "yellowy" or "hard" for "hardly"; a word alone must be said as it is. */
+function isSameWord(wanted: string, said: string, alone: boolean): boolean {
+  return singular(wanted) === singular(said) || (!alone && /y$/u.test(wanted) === /y$/u.test(said))
+}
+
+/** False where the words are denied, only asked about, or told of another year. */
+function isMeant(said: Said, { first, last }: Span, tokens: readonly Token[], terms: readonly Term[]): boolean {
+  const denied = terms.some((term) => term.first >= first && term.last <= last && term.negated
+    && !said.terms.some((wanted) => wanted.key === term.key && wanted.negated))
+  if (denied) return false
+  for (let place = Math.max(0, first - ASKED_WITHIN); place < first; place += 1) if (ASKING.has(tokens[place]?.text ?? '')) return false
+  const near = tokens.slice(Math.max(0, first - 4), last + 4).map(({ text }) => text).join(' ')
+  const itself = said.stems.includes('last')
+  return itself || !/\b(?:last (?:year|season|summer|spring|autumn)|years ago|used to)\b/u.test(near)
+}
+
+function quoteSpan(words: string, tokens: readonly Token[], { first, last }: Span): readonly HeardWords[] {
+  return [quote(words, tokens, first, last)]
+}
+
+function countOf(items: readonly string[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>()
+  for (const item of items) counts.set(item, (counts.get(item) ?? 0) + 1)
+  return counts
+}
+
+function rarestFirst(lists: readonly (readonly string[])[], times: ReadonlyMap<string, number>): ReadonlyMap<string, readonly number[]> {
+  const numbers = new Map<string, number[]>()
+  for (const [number, list] of lists.entries()) {
+    const [rarest] = [...list].sort((a, b) => (times.get(a) ?? 0) - (times.get(b) ?? 0))
+    if (rarest === undefined) continue
+    const so = numbers.get(rarest)
+    if (so === undefined) numbers.set(rarest, [number])
+    else so.push(number)
+  }
+  return numbers
+}
+
+/** Sayings of fewer telling words must be heard word for word. */
+const FEWEST_TERMS = 2
+/** Small words that may stand among the telling ones of a saying. */
+const WIDEST = 2
+const ASKED_WITHIN = 3
+const ASKING: ReadonlySet<string> = new Set('if whether should maybe perhaps might could would unless wonder wondering unsure than prevent avoid stop'.split(' '))
+/** Words of a saying that need not be said. */
+const JOINING: ReadonlySet<string> = new Set('a an the my our is are was were be been has have had its it in on at of'.split(' '))
+const DENYING: ReadonlySet<string> = new Set('no not never without wont cant cannot dont doesnt didnt isnt arent hasnt havent'.split(' '))
+const PASSED_OVER: ReadonlySet<string> = new Set(
+  `a an the my our your his her its their this these those that of is are was were be been has have had just so very really all quite some
+  now also got getting get going gone little bit there im ive`.split(/\s+/u),
+)

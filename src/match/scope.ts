@@ -1,0 +1,28 @@
+import type { LayWords } from '../guide/index.js'
+import type { HeardPlace } from './place.js'
+import { WEIGHTS } from './score.js'
+import type { Token } from './tokens.js'
+import { compilePatterns, findPatterns, type PatternSet, placeWords } from './word-pattern.js'
+
+/** What tells questions for a plant helpline from others. */
+export interface ScopeEar {
+  readonly errands: PatternSet
+}
+
+/** Makes the guide's errands ready. */
+export function buildScopeEar({ errands }: LayWords): ScopeEar {
+  return { errands: compilePatterns(errands) }
+}
+
+/**
+ * True where nothing was heard that a tree could answer: no plant and no complaint, or an errand ("what time do you
+ * open") with no complaint to speak of. A red flag is never out of scope; the caller sees to that.
+ */
+export function isOutOfScope(ear: ScopeEar, tokens: readonly Token[], { hosts, entries }: HeardPlace): boolean {
+  const best = entries[0]?.score ?? 0
+  const named = hosts[0]?.score ?? 0
+  const errand = findPatterns(tokens, placeWords(tokens), ear.errands).length > 0
+  if (errand) return best < WEIGHTS.scopeDespiteErrand
+  return named < WEIGHTS.hostLeast && best < WEIGHTS.scopeWithoutPlant
+}
+
