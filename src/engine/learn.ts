@@ -1,19 +1,6 @@
+import type { DescribedCase, DescribedCases } from './described-cases.js'
 import { fitLooseness } from './looseness.js'
 import { checkModel, type Model } from './model.js'
-
-/** Described cases with their known end, as numbers. */
-export interface DescribedCases {
-  /** Number of answers of each check. */
-  readonly answers: readonly number[]
-  readonly problems: number
-  readonly cases: readonly DescribedCase[]
-}
-
-export interface DescribedCase {
-  readonly problem: number
-  /** Answer number at each check, -1 where it was not recorded. */
-  readonly answers: Int8Array
-}
 
 export interface LearnOptions {
   /** How far a new plant may differ from a case it resembles: share of each answer taken from the problem's whole profile. */

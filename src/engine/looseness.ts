@@ -1,4 +1,4 @@
-import type { DescribedCases } from './learn.js'
+import type { DescribedCases } from './described-cases.js'
 
 /** Values tried for each check: from "a new plant shows just what the case it resembles showed" to "this check has no part in the resemblance". */
 const CHOICES = [0.05, 0.1, 0.2, 0.35, 0.5, 0.7, 0.85, 1]
