@@ -1,0 +1,70 @@
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { askQuestion } from './asker.js'
+import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { lookAt } from './looking.js'
+import { startTestService, type TestService } from './running-service.js'
+
+let service: TestService
+let browser: Browser
+beforeAll(async () => {
+  service = await startTestService()
+  browser = await openBrowser()
+})
+afterAll(async () => {
+  await browser?.close()
+  await service?.stop()
+})
+
+/** A visit on which the real service's first replies say this of how well they heard: whatever the matching is tuned to, the screen is tried. */
+async function visit({ width, height }: { width: number, height: number }, heard: { confidence: number, outOfScope: boolean, hosts?: [] }): Promise<Page> {
+  const context = await newVisitor(browser, { width, height })
+  const page = await context.newPage()
+  await page.route(`${service.url}/api/cases`, async route => {
+    const reply = await route.fetch()
+    const view = await reply.json() as { place: object }
+    await route.fulfill({ response: reply, json: { ...view, place: { ...view.place, ...heard } } })
+  })
+  await page.goto(service.url)
+  return page
+}
+
+for (const size of widths) {
+  describe(`words that were not heard well, on a ${size.name}`, { timeout: STORY_MS }, () => {
+    it('are met with the best few alike', async () => {
+      const page = await visit(size, { confidence: 0.3, outOfScope: false })
+      await askQuestion(page, 'my rose looks odd, black spots or something')
+      await page.getByRole('heading', { name: 'Which of these comes nearest?' }).waitFor()
+      expect(await page.locator('.offer').count()).toBeGreaterThan(1)
+      expect(await page.locator('.offer.first').count()).toBe(0)
+      expect(await page.getByText('Our best guess').count()).toBe(0)
+      await lookAt(page, 'unsure')
+      await page.context().close()
+    })
+
+    it('are met by asking for the plant when none was named, and the guesses are a press away', async () => {
+      const page = await visit(size, { confidence: 0.2, outOfScope: false, hosts: [] })
+      await askQuestion(page, 'black spots on the leaves')
+      await page.getByRole('heading', { name: 'Which plant is it about?' }).waitFor()
+      await lookAt(page, 'no-plant-heard')
+      await page.getByRole('button', { name: 'Show what we made of your words' }).click()
+      await page.locator('.offer').first().waitFor()
+      await page.context().close()
+    })
+
+    it('bring the question box back, words and all, when they are about something else', async () => {
+      const page = await visit(size, { confidence: 0.1, outOfScope: true })
+      await askQuestion(page, 'what time do you open on sundays')
+      await page.getByRole('heading', { name: 'We cannot answer this one' }).waitFor()
+      expect(await page.evaluate(() => document.querySelector('frondline-panel')?.shadowRoot?.activeElement?.id)).toBe('question-title')
+      expect(await page.getByLabel('Your question').inputValue()).toBe('what time do you open on sundays')
+      await lookAt(page, 'out-of-scope')
+      await page.unroute(`${service.url}/api/cases`)
+      await page.getByLabel('Your question').fill('black spots on my rose leaves and they fall off')
+      await page.getByRole('button', { name: 'Ask again' }).click()
+      await page.locator('.offer').first().waitFor()
+      expect(await page.locator('.words blockquote').allInnerTexts()).toEqual(['black spots on my rose leaves and they fall off'])
+      await page.context().close()
+    })
+  })
+}
