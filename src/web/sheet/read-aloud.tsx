@@ -30,8 +30,8 @@ export function ReadAloud({ check, number, left, again = null, before, disabled,
       <span class="number" aria-hidden="true">{number}</span>
       <div class="check-body">
         <p class="kicker">Line {number}{again !== null && ', once more'}. Read to the caller{before === null && left !== null && ` (about ${left} to go)`}</p>
-        <h2 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h2>
         {again !== null && <SecondLook again={again} />}
+        <h2 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h2>
         <p class="spoken">{check.how}</p>
         <p class="hint">If they ask why: {check.why}</p>
         <div class="answers" role="group" aria-labelledby="check-ask">
