@@ -1,4 +1,4 @@
-import type { Guide, Host, NodeName, Problem, RedFlagId } from '../guide/index.js'
+import type { Check, Guide, Host, NodeName, Problem, RedFlagId } from '../guide/index.js'
 import { bars, earlyBar, LEAST_FINDINGS, LEAST_SHARE_OF_TREE, LEAST_SHARE_OF_WATCH, MOST_CHECKS, MOST_EXTRA_CHECKS, SHORT_PATH } from './bars.js'
 import { Belief } from './belief.js'
 import { differentialOf } from './differential.js'
@@ -138,7 +138,7 @@ function planStep(state: CaseState): Plan {
   const passes = (bar: (cost: Problem['cost']) => number): boolean => first !== undefined && leading !== null && first.probability >= bar(leading.cost)
   const conclusion = leading === null ? null : { step: { kind: 'conclude', problem: leading.id } as const, checksLeft: null }
   if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar))) return conclusion
-  if (!isSpent && stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares)) {
+  if (!isSpent && stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares) && canChangeOutcome(state, stand.node, ask)) {
     return askTree(host, stand.node, ask.id)
   }
 
@@ -169,6 +169,16 @@ function treeStillFits(host: Host, node: number, shares: Float64Array): boolean 
   let share = 0
   for (const row of rows) share += shares[row] ?? 0
   return share >= LEAST_SHARE_OF_TREE
+}
+
+/**
+ * Whether asking a node's check could change anything: its answers tell problems apart, or one of them leads out of the
+ * reckoning (to a hand-over or another host's tree), or raises a red flag.
+ */
+function canChangeOutcome({ walk: { host }, open }: CaseState, node: number, check: Check): boolean {
+  if (open.some((offer) => offer.check === check)) return true
+  if (check.answers.some(({ redFlag }) => redFlag !== null)) return true
+  return host.nodes[node]?.answers.some(({ kind }) => kind === 'hand over' || kind === 'host') ?? false
 }
 
 /** Watch problems with a share that cannot be passed over, likeliest first. */
