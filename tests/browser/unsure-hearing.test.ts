@@ -46,6 +46,7 @@ for (const size of widths) {
       const page = await visit(size, { confidence: 0.2, outOfScope: false, hosts: [] })
       await askQuestion(page, 'black spots on the leaves')
       await page.getByRole('heading', { name: 'Which plant is it about?' }).waitFor()
+      await page.getByRole('button', { name: 'I do not know which plant it is' }).waitFor()
       await lookAt(page, 'no-plant-heard')
       await page.getByRole('button', { name: 'Show what we made of your words' }).click()
       await page.locator('.offer').first().waitFor()
@@ -59,6 +60,10 @@ for (const size of widths) {
       expect(await page.evaluate(() => document.querySelector('frondline-panel')?.shadowRoot?.activeElement?.id)).toBe('question-title')
       expect(await page.getByLabel('Your question').inputValue()).toBe('what time do you open on sundays')
       await lookAt(page, 'out-of-scope')
+      // Should we have heard it wrong, the plant can still be picked.
+      await page.getByRole('button', { name: 'It is about a plant. Let me pick it' }).click()
+      await page.getByLabel('Type the plant’s name').waitFor()
+      await page.getByRole('button', { name: 'Leave it as it was' }).click()
       await page.unroute(`${service.url}/api/cases`)
       await page.getByLabel('Your question').fill('black spots on my rose leaves and they fall off')
       await page.getByRole('button', { name: 'Ask again' }).click()

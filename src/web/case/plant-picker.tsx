@@ -88,7 +88,12 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
         ))}
       </ul>
       {fitting.hidden > 0 && <p class="hint">{words.more(fitting.hidden)}</p>}
-      <p class="row">{leave()}</p>
+      <p class="row">
+        {rows.some(row => row.host === UNKNOWN_PLANT) && !fitting.shown.some(row => row.host === UNKNOWN_PLANT) && (
+          <button type="button" class="quiet" disabled={disabled} onClick={() => choose(UNKNOWN_PLANT)}>{words.unknown}</button>
+        )}
+        {leave()}
+      </p>
     </div>
   )
 
@@ -96,6 +101,9 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
     return onLeave === undefined ? null : <button type="button" class="quiet" onClick={onLeave}>{leaveWords}</button>
   }
 }
+
+/** The tree for plants that nobody can name, as the guide spells it: always within reach, whatever is typed. */
+const UNKNOWN_PLANT = 'unknown-plant'
 
 const hostNames = (row: HostRow): readonly string[] => [row.name, ...row.called]
 const complaintNames = (row: ComplaintRow): readonly string[] => row.phrases

@@ -115,10 +115,13 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
           </div>
         )}
         {isOutOfScope && aside === null && (
-          <QuestionBox
-            key={view.link} region={region} district={view.district} sending={busy} onOpen={session.open}
-            again={{ words: view.words.join('\n'), headingRef: heading }}
-          />
+          <>
+            <QuestionBox
+              key={view.link} region={region} district={view.district} sending={busy} onOpen={session.open}
+              again={{ words: view.words.join('\n'), headingRef: heading }}
+            />
+            <p class="step"><button type="button" class="quiet" onClick={() => setAside({ kind: 'plant' })}>{words.notAsked.pick}</button></p>
+          </>
         )}
         {(aside === null || aside.kind === 'specialist') && !(isOutOfScope && aside === null) && (
           <PanelStep
@@ -129,7 +132,7 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
         )}
         <TroubleNote state={state} session={session} />
         <footer class="sheet-foot">
-          {mayChange && view.step.kind !== 'red-flag' && <MoreWords disabled={busy} onAdd={said => session.change({ path: 'words', body: { words: said } })} />}
+          {mayChange && !isOutOfScope && view.step.kind !== 'red-flag' && <MoreWords disabled={busy} onAdd={said => session.change({ path: 'words', body: { words: said } })} />}
           <p class="row">
             {view.ticket === null && !isStopped && aside?.kind !== 'specialist' && view.step.kind !== 'hand-over' && view.step.kind !== 'conclude' && (
               <button type="button" class="quiet" onClick={() => setAside({ kind: 'specialist' })}>{words.handOver.ask}</button>

@@ -28,6 +28,7 @@ export const en = {
     lead: 'You can ask us about a plant, a lawn or a weed: what ails it, what eats it, and what to do. Please write in English, and say which plant it is and what you see.',
     kept: 'Your words are kept below. You can change them and ask again.',
     submit: 'Ask again',
+    pick: 'It is about a plant. Let me pick it',
   },
 
   words: { title: 'In your words', and: 'and later' },
@@ -58,6 +59,7 @@ export const en = {
     plantHint: 'A few letters are enough.',
     found: (count: number) => count === 0 ? 'No plant of that name on our list.' : count === 1 ? '1 plant fits.' : `${count} plants fit.`,
     none: 'Try another name, or ask a specialist below.',
+    unknown: 'I do not know which plant it is',
     more: (count: number) => `${count} more. Type a few more letters to find them.`,
     complaint: (plant: string) => `What is wrong with the ${plant}?`,
     complaintHint: 'Type a word, or pick the line that comes nearest.',
