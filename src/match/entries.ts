@@ -1,12 +1,12 @@
 import type { EntryNode, EntryPhrases, Postings } from './entry-phrases.js'
-import { keyOf, type Meanings, readTerms } from './meanings.js'
+import { keyOf, type Meanings, type Term } from './meanings.js'
 import type { EntryCandidate, HeardWords } from './matched.js'
 import type { ProblemWords } from './problem-words.js'
 import { tidyScore, WEIGHTS } from './score.js'
 import type { Speller } from './spelling.js'
 import { stem } from './stems.js'
 import { STOP_WORDS } from './stop-words.js'
-import { quote, tokenize, type Token } from './tokens.js'
+import { quote, type Token } from './tokens.js'
 
 /** What entries are heard with. */
 export interface EntryEars {
@@ -14,6 +14,24 @@ export interface EntryEars {
   readonly phrases: EntryPhrases
   readonly problems: ProblemWords
   readonly spell: Speller
+  readonly scratch: Scratch
+}
+
+/** Room to reckon in, kept because clearing what was touched costs far less than new lists. Empty between questions. */
+export interface Scratch {
+  readonly phrases: Float64Array
+  readonly nodes: Float64Array
+  readonly inNode: Float64Array
+  readonly bestFit: Float64Array
+  readonly bestPhrase: Int32Array
+}
+
+/** Room for the entries of one guide. */
+export function makeScratch({ phrases, nodes }: EntryPhrases): Scratch {
+  return {
+    phrases: new Float64Array(phrases.length), nodes: new Float64Array(nodes.length), inNode: new Float64Array(nodes.length),
+    bestFit: new Float64Array(nodes.length), bestPhrase: new Int32Array(nodes.length),
+  }
 }
 
 /** An entry and how well the words alone fit it, whatever the plant: 0 to 1. */
@@ -31,10 +49,10 @@ export interface FittingEntry {
  * @param hosts numbers of the hosts whose entries are wanted; null for all
  */
 export function fitEntries(
-  { meanings, phrases, problems, spell }: EntryEars, tokens: readonly Token[], nameWords: ReadonlySet<number>,
+  { meanings, phrases, problems, spell, scratch }: EntryEars, tokens: readonly Token[], terms: readonly Term[], nameWords: ReadonlySet<number>,
   hosts: ReadonlySet<number> | null, isWord: (word: string) => boolean,
 ): readonly FittingEntry[] {
-  const heard = hearKeys(meanings, phrases, problems, spell, tokens, nameWords, isWord)
+  const heard = hearKeys(meanings, phrases, problems, spell, tokens, terms, nameWords, isWord)
   const asked = [...heard.entries()].filter(([, uses]) => uses.some(({ named }) => !named))
   const askedTelling = asked.reduce((sum, [key, uses]) => sum + bestFit(uses) * (phrases.postings.get(key)?.tells ?? 0), 0)
   const toCover = Math.max(Math.min(askedTelling, WEIGHTS.wordsToCover * phrases.averageTelling), Number.EPSILON)
@@ -42,33 +60,44 @@ export function fitEntries(
   const ranges = hosts === null
     ? [[0, phrases.phrases.length] as const]
     : [...hosts].flatMap((host) => { const range = phrases.ranges.get(host); return range === undefined ? [] : [range] }).sort((a, b) => a[0] - b[0])
-  const weightOfPhrase = new Map<number, number>()
-  const weightOfNode = new Map<number, number>()
+  const touchedPhrases: number[] = []
+  const touchedNodes: number[] = []
   for (const [key, uses] of heard) {
     const postings = phrases.postings.get(key)
     if (postings === undefined) continue
-    const inNode = new Map<number, number>()
+    const here: number[] = []
     for (const [from, to] of ranges) {
       for (let at = firstFrom(postings.phrases, from); at < postings.phrases.length; at += 1) {
         const number = postings.phrases[at] ?? to
         if (number >= to) break
         const weight = postings.tells * fitOf(uses, postings, at)
-        weightOfPhrase.set(number, (weightOfPhrase.get(number) ?? 0) + weight)
-        const node = phrases.phrases[number]?.node ?? -1
-        if (weight > (inNode.get(node) ?? 0)) inNode.set(node, weight)
+        const so = scratch.phrases[number] ?? 0
+        if (so === 0) touchedPhrases.push(number)
+        scratch.phrases[number] = so + weight
+        const node = phrases.phrases[number]?.node ?? 0
+        const inNode = scratch.inNode[node] ?? 0
+        if (inNode === 0) here.push(node)
+        if (weight > inNode) scratch.inNode[node] = weight
       }
     }
-    for (const [node, weight] of inNode) weightOfNode.set(node, (weightOfNode.get(node) ?? 0) + weight)
+    for (const node of here) {
+      const so = scratch.nodes[node] ?? 0
+      if (so === 0) touchedNodes.push(node)
+      scratch.nodes[node] = so + (scratch.inNode[node] ?? 0)
+      scratch.inNode[node] = 0
+    }
   }
-
-  const bestPhrase = new Map<number, { number: number; fit: number }>()
-  for (const [number, weight] of weightOfPhrase) {
+  for (const number of touchedPhrases) {
     const phrase = phrases.phrases[number]
     if (phrase === undefined) continue
+    const weight = scratch.phrases[number] ?? 0
+    scratch.phrases[number] = 0
     const fit = (phrase.general ? WEIGHTS.phraseGeneral : 1) * Math.min(1, weight / phrase.telling)
       * (WEIGHTS.phraseAlone + (1 - WEIGHTS.phraseAlone) * Math.min(1, weight / toCover))
-    const so = bestPhrase.get(phrase.node)
-    if (so === undefined || fit > so.fit) bestPhrase.set(phrase.node, { number, fit })
+    if (fit > (scratch.bestFit[phrase.node] ?? 0)) {
+      scratch.bestFit[phrase.node] = fit
+      scratch.bestPhrase[phrase.node] = number
+    }
   }
 
   const strengths = problemStrengths(problems, heard)
@@ -79,13 +108,16 @@ export function fitEntries(
     likeliest.set(node.hostNumber, Math.max(likeliest.get(node.hostNumber) ?? 0, best))
     return best
   }
-  const candidates = [...bestPhrase].flatMap(([number, { number: phrase, fit }]) => {
+  const candidates = touchedNodes.flatMap((number) => {
     const node = phrases.nodes[number]
-    return node === undefined ? [] : [{ node, number, phrase, fit, strength: strengthOf(node) }]
+    const found = { number, phrase: scratch.bestPhrase[number] ?? 0, fit: scratch.bestFit[number] ?? 0, weight: scratch.nodes[number] ?? 0 }
+    scratch.bestFit[number] = 0
+    scratch.nodes[number] = 0
+    return node === undefined ? [] : [{ ...found, node, strength: strengthOf(node) }]
   })
   return candidates
-    .map(({ node, number, phrase, fit, strength }) => {
-      const together = Math.min(1, (weightOfNode.get(number) ?? 0) / toCover)
+    .map(({ node, number, phrase, fit, weight, strength }) => {
+      const together = Math.min(1, weight / toCover)
       const top = likeliest.get(node.hostNumber) ?? 0
       const bySigns = top <= 0 ? 0 : (strength / top) * Math.min(1, top / WEIGHTS.signsToConvince)
       const words = WEIGHTS.byPhrase * fit + WEIGHTS.byNode * together * Math.sqrt(fit) + WEIGHTS.bySigns * bySigns
@@ -94,8 +126,8 @@ export function fitEntries(
     .sort((a, b) => b.fit - a.fit || a.number - b.number)
     .slice(0, WEIGHTS.entriesWeighed)
     .map(({ node, number, phrase, fit }) => {
-      const { text } = phrases.phrases[phrase] ?? { text: '' }
-      const places = placesOf(meanings, heard, text)
+      const { text, keys } = phrases.phrases[phrase] ?? { text: '', keys: [] }
+      const places = placesOf(heard, keys)
       return { node, number, phrase: text, places, fit: fit * (1 - WEIGHTS.scattered * spreadOf(places)) }
     })
     .sort((a, b) => b.fit - a.fit || a.number - b.number)
@@ -121,7 +153,7 @@ type Heard = ReadonlyMap<string, readonly Use[]>
 
 function hearKeys(
   meanings: Meanings, phrases: EntryPhrases, problems: ProblemWords, spell: Speller, tokens: readonly Token[],
-  nameWords: ReadonlySet<number>, isWord: (word: string) => boolean,
+  terms: readonly Term[], nameWords: ReadonlySet<number>, isWord: (word: string) => boolean,
 ): Heard {
   const heard = new Map<string, Use[]>()
   const note = (key: string, use: Use): void => {
@@ -131,7 +163,7 @@ function hearKeys(
   }
   const isUseful = (key: string): boolean => phrases.postings.has(key) || problems.postings.has(key)
   const respelled = new Set<string>()
-  for (const { key, exact, first, last, negated } of readTerms(meanings, tokens)) {
+  for (const { key, exact, first, last, negated } of terms) {
     const named = nameWords.has(first)
     const use = { place: first, exact: phrases.exactNumbers.get(exact) ?? -1, negated, named }
     const word = tokens[first]?.text ?? ''
@@ -182,12 +214,8 @@ function problemStrengths(problems: ProblemWords, heard: Heard): ReadonlyMap<num
 }
 
 /** Where the words of the phrase stand in the question: for each word, the place nearest to the rarest word's first. */
-function placesOf(meanings: Meanings, heard: Heard, phrase: string): readonly number[] {
-  const keys = new Set<string>()
-  const tokens = tokenize(phrase)
-  for (const { text } of tokens) keys.add(keyOf(meanings, text))
-  for (const { key } of readTerms(meanings, tokens)) keys.add(key)
-  const lists = [...keys].flatMap((key) => { const uses = heard.get(key); return uses === undefined ? [] : [uses.map(({ place }) => place)] })
+function placesOf(heard: Heard, keys: readonly string[]): readonly number[] {
+  const lists = keys.flatMap((key) => { const uses = heard.get(key); return uses === undefined ? [] : [uses.map(({ place }) => place)] })
     .sort((a, b) => a.length - b.length)
   const [rarest] = lists
   if (rarest === undefined) return []

@@ -24,6 +24,8 @@ export interface EntryPhrase {
   readonly telling: number
   /** True when it names nothing but the plant or small words. */
   readonly general: boolean
+  /** What its words are compared by. */
+  readonly keys: readonly string[]
 }
 
 /** Where one key occurs: parallel lists, by phrase number. */
@@ -103,7 +105,7 @@ export function buildEntryPhrases(guide: Guide, meanings: Meanings): EntryPhrase
   return {
     nodes, postings, exactNumbers, ranges, words,
     phrases: phrases.map(({ text, node, terms, general }) => ({
-      text, node, general, telling: terms.reduce((sum, { key }) => sum + (postings.get(key)?.tells ?? 0), 0),
+      text, node, general, keys: terms.map(({ key }) => key), telling: terms.reduce((sum, { key }) => sum + (postings.get(key)?.tells ?? 0), 0),
     })),
     averageTelling: postings.size === 0 ? 1 : total / postings.size,
   }

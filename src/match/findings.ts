@@ -1,12 +1,11 @@
 import type { CheckId, Guide } from '../guide/index.js'
-import { buildMeanings, type Meanings, readTerms, type Term } from './meanings.js'
+import { type Meanings, readTerms, type Term } from './meanings.js'
 import type { HeardFinding, HeardWords } from './matched.js'
 import { singular, stem } from './stems.js'
 import { quote, tokenize, type Token } from './tokens.js'
 
 /** The words in which answers are already said in a question. */
 export interface SaidAnswers {
-  readonly meanings: Meanings
   readonly saids: readonly Said[]
   /** Each stem to the sayings that hold it as their rarest, so that few are looked at. */
   readonly byStem: ReadonlyMap<string, readonly number[]>
@@ -26,7 +25,7 @@ interface Said {
 }
 
 /** Gathers the `said as` words of every check. */
-export function buildSaidAnswers(guide: Guide, meanings: Meanings = buildMeanings(guide.layWords)): SaidAnswers {
+export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers {
   const saids: Said[] = []
   for (const check of guide.checks) {
     for (const { label, saidAs } of check.answers) {
@@ -48,7 +47,7 @@ export function buildSaidAnswers(guide: Guide, meanings: Meanings = buildMeaning
   const timesOfStem = countOf(saids.flatMap(({ stems }) => stems))
   const timesOfKey = countOf(saids.flatMap(({ terms }) => terms.map(({ key }) => key)))
   return {
-    meanings, saids,
+    saids,
     byStem: rarestFirst(saids.map(({ stems }) => stems), timesOfStem),
     byKey: rarestFirst(saids.map(({ terms }) => (terms.length >= FEWEST_TERMS ? terms.map(({ key }) => key) : [])), timesOfKey),
     checksOf: guide.hosts.map(({ checks }) => new Set(checks)),
@@ -60,11 +59,10 @@ export function buildSaidAnswers(guide: Guide, meanings: Meanings = buildMeaning
  * order or with nothing telling between its words, not denied,
  * not asked about, not told of last year; two answers to one check are heard only when one of them is said within the other.
  */
-export function hearFindings(said: SaidAnswers, words: string, tokens: readonly Token[], host: number): readonly HeardFinding[] {
+export function hearFindings(said: SaidAnswers, words: string, tokens: readonly Token[], terms: readonly Term[], host: number): readonly HeardFinding[] {
   const checks = said.checksOf[host]
   if (checks === undefined) return []
   const stems = tokens.map(({ text }) => stem(text))
-  const terms = readTerms(said.meanings, tokens)
   const heard: (Span & { said: Said })[] = []
   const looked = new Set<number>()
   const look = (number: number): void => {

@@ -1,12 +1,12 @@
 import type { Guide } from '../guide/index.js'
-import type { EntryEars } from './entries.js'
+import { type EntryEars, makeScratch } from './entries.js'
 import { confidenceOf } from './confidence.js'
 import { buildEntryPhrases } from './entry-phrases.js'
 import { buildSaidAnswers, hearFindings, type SaidAnswers } from './findings.js'
 import { buildHostNames, type HostNames, UNKNOWN_PLANT } from './hosts.js'
 import { knownWords } from './known-words.js'
 import type { Matched } from './matched.js'
-import { buildMeanings } from './meanings.js'
+import { buildMeanings, readTerms } from './meanings.js'
 import { type HeardPlace, hearPlace } from './place.js'
 import { buildProblemWords } from './problem-words.js'
 import { buildRedFlagEars, hearRedFlags, type RedFlagEar } from './red-flags.js'
@@ -36,7 +36,7 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
   return {
     redFlags: buildRedFlagEars(guide),
     hostNames: buildHostNames(guide),
-    entries: { meanings, phrases, problems, spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
+    entries: { meanings, phrases, problems, scratch: makeScratch(phrases), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
     knownWords: knownWords(guide),
     said: buildSaidAnswers(guide, meanings),
     scope: buildScopeEar(guide.layWords),
@@ -55,11 +55,12 @@ export function matchQuestion(index: MatchIndex, words: string): Matched {
   const weighed = tokens.slice(0, WEIGHTS.wordsWeighed)
   const isWord = (word: string): boolean => index.knownWords.has(word)
   const redFlags = hearRedFlags(index.redFlags, words, tokens)
-  const place = hearPlace(index.hostNames, index.entries, words, weighed, isWord, redFlags.length > 0)
+  const terms = readTerms(index.entries.meanings, weighed)
+  const place = hearPlace(index.hostNames, index.entries, words, weighed, terms, isWord, redFlags.length > 0)
   return {
     redFlags, ...place,
     // Beside an emergency nothing is filled in: the words tell of the danger.
-    findings: redFlags.some(({ redFlag }) => index.emergencies.has(redFlag)) ? [] : hearFindings(index.said, words, weighed, index.hostNumbers.get(findingsHost(place)) ?? -1),
+    findings: redFlags.some(({ redFlag }) => index.emergencies.has(redFlag)) ? [] : hearFindings(index.said, words, weighed, terms, index.hostNumbers.get(findingsHost(place)) ?? -1),
     confidence: confidenceIn(place),
     outOfScope: redFlags.length === 0 && isOutOfScope(index.scope, tokens, place),
   }

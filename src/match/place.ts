@@ -1,6 +1,7 @@
 import { entryCandidate, type EntryEars, fitEntries, type FittingEntry } from './entries.js'
 import { hearHosts, type HostNames, type NamedHost, UNKNOWN_PLANT } from './hosts.js'
 import type { EntryCandidate, HostCandidate } from './matched.js'
+import type { Term } from './meanings.js'
 import { tidyScore, WEIGHTS } from './score.js'
 import type { Token } from './tokens.js'
 
@@ -21,14 +22,14 @@ const LAWN = 'lawn'
  * speaks for its entries; an entry that fits very well speaks for its plant.
  */
 export function hearPlace(
-  names: HostNames, ears: EntryEars, words: string, tokens: readonly Token[], isWord: (word: string) => boolean, inDanger: boolean,
+  names: HostNames, ears: EntryEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean, inDanger: boolean,
 ): HeardPlace {
   const { named, nameWords, otherPlant } = hearHosts(names, words, tokens, isWord)
   const settling = settlingHosts(named, otherPlant)
   const wanted = settling.length === 0 ? null : new Set([
     ...settling.map(({ number }) => number), ...names.hosts.filter(({ id }) => id === UNKNOWN_PLANT || id === UNWANTED_PLANT).map(({ number }) => number),
   ])
-  const fitting = fitEntries(ears, tokens, nameWords, wanted, isWord)
+  const fitting = fitEntries(ears, tokens, terms, nameWords, wanted, isWord)
   const shareOf = hostShares(settling, named, otherPlant)
   const scored = fitting
     .map((entry) => ({ entry, score: entry.fit * shareOf(entry.node.host) }))

@@ -3,6 +3,15 @@
  * A light English suffix stripper, not a dictionary: the stem need not be a word, it only has to agree.
  */
 export function stem(word: string): string {
+  const known = kept.get(word)
+  if (known !== undefined) return known
+  const bare = reckonStem(word)
+  if (kept.size >= MOST_KEPT) kept.clear()
+  kept.set(word, bare)
+  return bare
+}
+
+function reckonStem(word: string): string {
   const whole = IRREGULAR.get(word)
   if (whole !== undefined) return whole
   if (word.length < 4) return word
@@ -38,6 +47,10 @@ function stripE(word: string): string {
 function undouble(word: string): string {
   return /([bdfgklmnprt])\1$/u.test(word) ? word.slice(0, -1) : word
 }
+
+/** Stems reckoned before: the same few thousand words come again and again. */
+const kept = new Map<string, string>()
+const MOST_KEPT = 8192
 
 const SUFFIXES = ['ishly', 'ingly', 'iness', 'ening', 'ened', 'ness', 'less', 'ish', 'ing', 'ily', 'ied', 'ed', 'ly', 'en', 'ey', 'y']
 

@@ -122,7 +122,8 @@ describe('entries that fit a question', () => {
   })
 
   it('hears nothing in words about something else', () => {
-    expect(match('when does the library open on Tuesday')).toEqual({ redFlags: [], hosts: [], entries: [] })
+    expect(match('when does the library open on Tuesday'))
+      .toEqual({ redFlags: [], hosts: [], entries: [], findings: [], confidence: 0, outOfScope: true })
   })
 })
 
