@@ -2,6 +2,7 @@ import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'preac
 import type { CaseView, CheckCard, RegionView } from '../../../shared/index.js'
 import { AfterHandOver } from '../case/after-hand-over.js'
 import type { CaseSession, SessionState } from '../case/case-session.js'
+import { answerOnItsWay } from '../case/answer-on-its-way.js'
 import { FilledLines } from '../case/filled-lines.js'
 import { FlagCards } from '../case/flag-cards.js'
 import { hearingOf } from '../case/hearing.js'
@@ -143,12 +144,6 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
       </>
     )
   }
-}
-
-/** The answer to this check that was sent or is kept for later. */
-export function answerOnItsWay(state: SessionState, check: string): string | null {
-  const { errand } = state
-  return errand?.kind === 'change' && errand.change.path === 'answers' && errand.change.body.check === check ? errand.change.body.answer : null
 }
 
 function asideKey(aside: Aside | null): string {

@@ -2,6 +2,7 @@ import type { Ref } from 'preact'
 import type { CaseView, CheckCard } from '../../../shared/index.js'
 import { AdviceSheet } from '../case/advice-sheet.js'
 import type { CaseSession, SessionState } from '../case/case-session.js'
+import { answerOnItsWay } from '../case/answer-on-its-way.js'
 import { CheckLine } from '../case/check-line.js'
 import { HandOverForm } from '../case/hand-over-form.js'
 import { LikelyList } from '../case/likely-list.js'
@@ -12,7 +13,6 @@ import { UnsettledChecks } from '../case/unsettled-checks.js'
 import { WatchNotices } from '../case/watch-notices.js'
 import { useWording } from '../wording/language.js'
 import type { CaseService } from '../wire/case-service.js'
-import { answerOnItsWay } from './panel-sheet.js'
 
 interface PanelStepProps {
   readonly view: CaseView
