@@ -58,6 +58,10 @@ export const RARE_SHARE = 0.11
 /** … and has an answer that is seen with most such plants. */
 export const USUAL_SHARE = 0.6
 
+/** A problem with at least this share counts as still likely when an answer is doubted; it explains the answer when it shows it about as often as not. */
+export const LIKELY_SHARE = 0.1
+export const EXPLAINING_SHARE = 0.4
+
 /** Most second looks in one case. */
 export const MOST_SECOND_LOOKS = 2
 

@@ -1,6 +1,6 @@
-import type { CheckId, Guide, Host } from '../guide/index.js'
+import type { CheckId, Guide, Host, Problem } from '../guide/index.js'
 import {
-  LEAST_LEAD_FOR_SECOND_LOOK, MOST_SECOND_LOOKS, RARE_SHARE, USUAL_SHARE,
+  EXPLAINING_SHARE, LEAST_LEAD_FOR_SECOND_LOOK, LIKELY_SHARE, MOST_SECOND_LOOKS, RARE_SHARE, USUAL_SHARE,
 } from './bars.js'
 import type { Belief } from './belief.js'
 import type { Evidence } from './evidence.js'
@@ -9,7 +9,8 @@ import type { Sighting } from './sightings.js'
 
 /**
  * The check to look at once more, or null. A finding is looked at again when, without it, one problem leads clearly, that
- * problem calls the answer rare, and most plants with it show another answer. Each check is looked at again at most
+ * problem calls the answer rare, most plants with it show another answer, and nothing that is still likely would explain
+ * the answer better. What part of the plant the trouble is on is not doubted: it is a worry, not a look. Each check is looked at again at most
  * once; then the answer is trusted. What the asker said in the question, and notes and photos, are not doubted.
  * @param belief is left in another state
  */
@@ -18,11 +19,19 @@ export function secondLook(
 ): { readonly check: CheckId; readonly again: SecondLook } | null {
   if (evidence.findings.filter(({ again }) => again === true).length >= MOST_SECOND_LOOKS) return null
   const { checks } = belief.model
+  belief.start(logPriors)
+  for (const { check, answer } of sightings) belief.see(check, answer)
+  const likely = Array.from(belief.shares()).flatMap((share, row) => {
+    const problem = guide.problems[host.problems[row] ?? -1]
+    return problem !== undefined && share >= LIKELY_SHARE ? [problem] : []
+  })
+  const firstCheck = host.nodes[host.start]?.check
   let best: { check: CheckId; again: SecondLook; lead: number } | null = null
   for (const doubted of sightings) {
     const check = guide.checks[host.checks[doubted.check] ?? -1]
     const finding = evidence.findings.find((one) => one.check === check?.id)
-    if (check === undefined || finding?.from !== 'asked' || finding.again === true) continue
+    if (check === undefined || finding?.from !== 'asked' || finding.again === true || check.number === firstCheck) continue
+    if (likely.some((problem) => shareOf(problem, check.number, doubted.answer) >= EXPLAINING_SHARE)) continue
     belief.start(logPriors)
     for (const other of sightings) if (other !== doubted) belief.see(other.check, other.answer)
     const [row, lead] = leader(belief.shares())
@@ -38,6 +47,11 @@ export function secondLook(
     best = { check: check.id, again: { said: finding.answer, problem: problem.id, usual: label }, lead }
   }
   return best === null ? null : { check: best.check, again: best.again }
+}
+
+/** P(answer | problem) as its profile says, 0 where it does not mention the check. */
+function shareOf({ signs }: Problem, check: number, answer: number): number {
+  return signs.find((sign) => sign.check === check)?.shares[answer] ?? 0
 }
 
 /** Place and size of the largest share. */

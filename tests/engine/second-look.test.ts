@@ -4,11 +4,13 @@ import type { CheckId, Guide } from '../../src/guide/index.js'
 import { lettuceGuide, swap } from '../guide/lettuce-world.js'
 import { lettuceCase, MAY_DAY } from './lettuce-case.js'
 
-/** The lettuce world, with a tree that goes on after a bare underside. */
-function askingOn(): Guide {
+/** The lettuce world, with a tree that goes on after a bare underside, and the other problems rare or not. */
+function askingOn(othersAre = 'rare'): Guide {
   return lettuceGuide({
     'hosts/lettuce.yaml': swap('other answers: { hand over: "Pale patches without fuzz need a closer look." }', 'other answers: slime'),
     'problems/downy-mildew.yaml': swap('white fuzz: usually, nothing: sometimes', 'white fuzz: almost always, nothing: rarely'),
+    'problems/slugs.yaml': swap('lettuce: common', `lettuce: ${othersAre}`),
+    'problems/tipburn.yaml': swap('lettuce: common', `lettuce: ${othersAre}`),
   })
 }
 
@@ -37,6 +39,15 @@ describe('an answer that does not fit what else was seen', () => {
   it('is not doubted when the asker said it unasked', () => {
     const said = { ...odd, findings: odd.findings.map((finding) => ({ ...finding, from: 'said' as const })) }
     expect(readCase(guide, said, MAY_DAY).step).not.toMatchObject({ by: 'second look' })
+  })
+
+  it('is not doubted when something still likely explains it', () => {
+    expect(readCase(askingOn('very common'), odd, MAY_DAY).step).not.toMatchObject({ by: 'second look' })
+  })
+
+  it('is not doubted where it only says which part of the plant the worry is about', () => {
+    const top = lettuceCase([['leaf-underside', 'white fuzz'], ['leaf-top', 'brown edges']])
+    expect(readCase(guide, top, MAY_DAY).step).not.toMatchObject({ by: 'second look', check: 'leaf-top' })
   })
 
   it('is not doubted where the profile does not call it rare', () => {
