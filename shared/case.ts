@@ -161,6 +161,10 @@ export const CaseView = z.object({
     /** The settled complaint in the words of an entry; null at the top of the tree or before it is settled. */
     node: z.string().nullable(), complaint: z.string().nullable(),
     hosts: z.array(HostOffer), entries: z.array(EntryOffer),
+    /** How often the first entry is right where the words were as plain as these. Below 0.5 none should be chosen beforehand. */
+    confidence: z.number().min(0).max(1),
+    /** True where nothing was heard that a plant helpline can answer. */
+    outOfScope: z.boolean(),
   }),
   lines: z.array(Line), notes: z.array(z.object({ text: z.string(), at: z.string() })),
   step: CaseStep,

@@ -1,3 +1,3 @@
 export { matchLine, type MatchLine } from './line.js'
-export { buildMatchIndex, type MatchIndex, matchQuestion } from './match.js'
+export { buildMatchIndex, findingsFor, type MatchIndex, matchQuestion } from './match.js'
 export type { EntryCandidate, HeardFinding, HeardRedFlag, HeardWords, HostCandidate, Matched } from './matched.js'

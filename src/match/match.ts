@@ -5,7 +5,7 @@ import { buildEntryPhrases } from './entry-phrases.js'
 import { buildSaidAnswers, hearFindings, type SaidAnswers } from './findings.js'
 import { buildHostNames, type HostNames, UNKNOWN_PLANT } from './hosts.js'
 import { knownWords } from './known-words.js'
-import type { Matched } from './matched.js'
+import type { HeardFinding, Matched } from './matched.js'
 import { buildMeanings, readTerms } from './meanings.js'
 import { type HeardPlace, hearPlace } from './place.js'
 import { buildProblemWords } from './problem-words.js'
@@ -64,6 +64,16 @@ export function matchQuestion(index: MatchIndex, words: string): Matched {
     confidence: confidenceIn(place),
     outOfScope: redFlags.length === 0 && isOutOfScope(index.scope, tokens, place),
   }
+}
+
+/**
+ * What the words already answer for the checks of a host that is settled. Nothing beside an emergency.
+ */
+export function findingsFor(index: MatchIndex, words: string, host: string): readonly HeardFinding[] {
+  const tokens = tokenize(words)
+  if (hearRedFlags(index.redFlags, words, tokens).some(({ redFlag }) => index.emergencies.has(redFlag))) return []
+  const weighed = tokens.slice(0, WEIGHTS.wordsWeighed)
+  return hearFindings(index.said, words, weighed, readTerms(index.entries.meanings, weighed), index.hostNumbers.get(host) ?? -1)
 }
 
 /** The host whose checks the words may answer: the first one heard, else the one of the first entry. */

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { CaseView } from '../../shared/index.js'
 import { CANT_LOOK, NOT_SURE } from '../../src/guide/index.js'
 import { caseByLink, caseChanges } from '../../src/store/index.js'
-import { askedCheck, BERRY_WORDS, first, LETTUCE_WORDS, lettuceCase, openWorld, type World } from './desk-world.js'
+import { askedCheck, BERRY_WORDS, first, LETTUCE_WORDS, lettuceCase, openWorld, TELLING_WORDS, type World } from './desk-world.js'
 
 let world: World
 beforeEach(async () => {
@@ -14,6 +14,36 @@ const history = async (link: string) => {
   const row = await caseByLink(world.store.db, link)
   return row === undefined ? [] : caseChanges(world.store.db, row.id)
 }
+
+describe('desk: answers that the words already give', () => {
+  const said = (view: CaseView) => view.lines.filter(({ from }) => from === 'said').map(({ check, answer }) => [check.id, answer])
+
+  it('fills in what the asker has said, as said', async () => {
+    const view = await world.desk.openCase({ words: TELLING_WORDS }, null)
+    expect(said(view)).toContainEqual(['leaf-underside', 'white or grey fuzz'])
+    expect(view.place.confidence).toBeGreaterThan(0.5)
+    expect(view.place.outOfScope).toBe(false)
+  })
+
+  it('lets an answer that is asked for win, whatever is said afterwards', async () => {
+    const opened = await world.desk.openCase({ words: TELLING_WORDS }, null)
+    const answered = await world.desk.answerCheck(opened.link, { revision: 0, check: 'leaf-underside', answer: 'nothing to see' }, null)
+    expect(answered.lines.find(({ check }) => check.id === 'leaf-underside')).toMatchObject({ answer: 'nothing to see', from: 'asked' })
+    const more = await world.desk.addWords(opened.link, { revision: 1, words: 'there is white fuzz underneath' }, null)
+    expect(more.lines.find(({ check }) => check.id === 'leaf-underside')).toMatchObject({ answer: 'nothing to see', from: 'asked' })
+  })
+
+  it('hears the answers of another plant when the asker says it is another', async () => {
+    const opened = await world.desk.openCase({ words: TELLING_WORDS }, null)
+    const settled = await world.desk.settlePlace(opened.link, { revision: 0, host: 'lawn', node: null }, null)
+    expect(said(settled)).toEqual([])
+  })
+
+  it('says when nothing was heard that a helpline can answer', async () => {
+    const view = await world.desk.openCase({ words: 'what time do you open' }, null)
+    expect(view.place).toMatchObject({ outOfScope: true, host: null })
+  })
+})
 
 describe('desk: opening a case', () => {
   it('hears the plant and the complaint, best first, and waits for them to be confirmed', async () => {

@@ -10,8 +10,10 @@ import { openStore, type Store } from '../../src/store/index.js'
 /** The present of every test, until it is moved. */
 export const NOON = '2026-05-14T12:00:00.000Z'
 
-/** Words in which the guide hears lettuce and a complaint, and nothing dangerous. */
-export const LETTUCE_WORDS = 'the outer leaves on my lettuce have yellow blocks and white fuzz underneath'
+/** Words in which the guide hears lettuce and a complaint, no answer to any check, and nothing dangerous. */
+export const LETTUCE_WORDS = 'something is wrong with the leaves of my lettuce, they look bad'
+/** Words that already answer two checks of the lettuce. */
+export const TELLING_WORDS = 'the outer leaves on my lettuce have yellow blocks and white fuzz underneath'
 /** Words in which the guide hears an emergency that lets the case carry on. */
 export const BERRY_WORDS = 'my toddler ate some berries off the bush by the gate'
 

@@ -19,6 +19,9 @@ export const KeptMatch = z.object({
     host: z.string(), node: z.string(), score: z.number(), phrase: z.string(), words: KeptWords,
     problems: z.array(z.string()),
   })),
+  // Cases opened before these were kept count as heard plainly.
+  confidence: z.number().default(1),
+  outOfScope: z.boolean().default(false),
 })
 
 export type KeptEvidence = z.infer<typeof KeptEvidence>

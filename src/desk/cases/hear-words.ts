@@ -1,11 +1,13 @@
-import { type Matched, matchQuestion } from '../../match/index.js'
+import { findingsFor, type HeardFinding, type Matched, matchQuestion } from '../../match/index.js'
 import type { Knowledge } from '../room.js'
-import type { KeptMatch } from './case-file.js'
+import type { KeptFinding, KeptMatch } from './case-file.js'
 
 /** What was heard in everything an asker has written. */
 export interface Heard {
   readonly redFlags: readonly string[]
   readonly matched: KeptMatch
+  /** Answers that the words already give. */
+  readonly findings: readonly KeptFinding[]
 }
 
 /**
@@ -16,12 +18,30 @@ export interface Heard {
 export function hearWords({ index }: Knowledge, words: readonly string[]): Heard {
   const together = matchQuestion(index, words.join('\n'))
   const newest = words.length > 1 ? matchQuestion(index, words[words.length - 1] ?? '') : together
-  return { redFlags: [...new Set([...flagsIn(together), ...flagsIn(newest)])], matched: keep(together) }
+  return { redFlags: [...new Set([...flagsIn(together), ...flagsIn(newest)])], matched: keep(together), findings: together.findings.map(kept) }
+}
+
+/** The answers that all the words of a case already give to the checks of one host. */
+export function hearAnswers({ index }: Knowledge, words: readonly string[], host: string): readonly KeptFinding[] {
+  return findingsFor(index, words.join('\n'), host).map(kept)
+}
+
+/**
+ * The findings of a case with what was said taken in anew. What was answered when asked, noted or seen in a photo stays
+ * as it is; what was heard before gives way to what is heard now.
+ */
+export function withSaid(findings: readonly KeptFinding[], said: readonly KeptFinding[]): KeptFinding[] {
+  const given = findings.filter(({ from }) => from !== 'said')
+  return [...given, ...said.filter(({ check }) => !given.some((one) => one.check === check))]
 }
 
 /** The red flags heard in a single text, such as a volunteer's note. */
 export function hearRedFlags({ index }: Knowledge, text: string): readonly string[] {
   return flagsIn(matchQuestion(index, text))
+}
+
+function kept({ check, answer }: HeardFinding): KeptFinding {
+  return { check, answer, from: 'said' }
 }
 
 function flagsIn(matched: Matched): string[] {
@@ -33,5 +53,6 @@ function keep(matched: Matched): KeptMatch {
     hosts: matched.hosts.map(({ host, score, words }) => ({ host, score, words: [...words] })),
     entries: matched.entries.map(({ host, node, score, phrase, words, problems }) => (
       { host, node, score, phrase, words: [...words], problems: [...problems] })),
+    confidence: matched.confidence, outOfScope: matched.outOfScope,
   }
 }

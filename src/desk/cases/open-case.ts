@@ -20,12 +20,12 @@ export async function openCase(room: Room, { words, district }: OpenCase, who: M
   if (district != null && !guide.region.districts.has(district)) {
     throw new DeskFault('UNKNOWN_DISTRICT', { words: { district } })
   }
-  const { redFlags, matched } = hearWords(knowledge, [words])
+  const { redFlags, matched, findings } = hearWords(knowledge, [words])
   const openedAt = room.now().toISOString()
   const fresh: Omit<CaseFile, 'id'> = {
     link: Buffer.from(room.randomBytes(LINK_BYTES)).toString('base64url'),
     revision: 0, words: [words], matched, openedAt, askedOn: openedAt.slice(0, 10), district: district ?? null,
-    evidence: { redFlags: [...redFlags], carriedOn: false, start: null, findings: [] },
+    evidence: { redFlags: [...redFlags], carriedOn: false, start: null, findings: [...findings] },
     callOf: who?.id ?? null,
   }
   const id = await room.db.transaction().execute(async (db) => {

@@ -22,6 +22,8 @@ export function placeView(
     node: node?.name ?? null,
     complaint: node === null ? null : heard?.phrase ?? node.entry[0] ?? null,
     ...offers(guide, file.matched),
+    confidence: file.matched.confidence,
+    outOfScope: file.matched.outOfScope,
   }
 }
 
