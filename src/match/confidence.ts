@@ -1,20 +1,29 @@
+import type { Matched } from './matched.js'
 import { tidyScore } from './score.js'
 
-/** What the certainty of the first entry is judged by. */
+/** What the certainty of a question's first entry is judged by. */
 export interface Signs {
   /** Score of the first entry. */
   readonly score: number
-  /** By how much it leads the next entry that leads elsewhere. */
-  readonly margin: number
   /** Score of the first entry's host among the hosts heard, 0 when it was not. */
   readonly host: number
 }
 
-/** How often an entry with such signs is right: a logistic curve fitted to the tuning questions. 0 to 1. */
-export function confidenceOf({ score, margin, host }: Signs): number {
-  const { base, byScore, byMargin, byHost } = FITTED
-  return tidyScore(1 / (1 + Math.exp(-(base + byScore * score + byMargin * margin + byHost * host))))
+/** What the certainty of a question's first entry is judged by. */
+export function confidenceSigns({ hosts, entries }: Pick<Matched, 'hosts' | 'entries'>): Signs {
+  const [first] = entries
+  return { score: first?.score ?? 0, host: hosts.find(({ host }) => host === first?.host)?.score ?? 0 }
+}
+
+/**
+ * How often an entry with such signs is right: a logistic curve fitted to the tuning questions. 0 to 1.
+ * The lead over the second entry was tried too and told nothing more: two entries that fit alike mostly lead to the same
+ * problems.
+ */
+export function confidenceOf({ score, host }: Signs): number {
+  const { base, byScore, byHost } = FITTED
+  return tidyScore(1 / (1 + Math.exp(-(base + byScore * score + byHost * host))))
 }
 
 /** Fitted 2026-11-25 by `tests/bench/fit-confidence.ts` on the tuning two thirds of the development questions. */
-const FITTED = { base: -1, byScore: 5, byMargin: 2, byHost: 1 } as const
+const FITTED = { base: -2.56, byScore: 3.36, byHost: 2.86 } as const

@@ -1,6 +1,6 @@
 import type { Guide } from '../guide/index.js'
 import { type EntryEars, makeScratch } from './entries.js'
-import { confidenceOf } from './confidence.js'
+import { confidenceOf, confidenceSigns } from './confidence.js'
 import { buildEntryPhrases } from './entry-phrases.js'
 import { buildSaidAnswers, hearFindings, type SaidAnswers } from './findings.js'
 import { buildHostNames, type HostNames, UNKNOWN_PLANT } from './hosts.js'
@@ -83,11 +83,6 @@ function findingsHost({ hosts, entries }: HeardPlace): string {
   return entries.find(({ host }) => host === UNKNOWN_PLANT)?.host ?? entries[0]?.host ?? first?.host ?? ''
 }
 
-function confidenceIn({ hosts, entries }: HeardPlace): number {
-  const [first] = entries
-  if (first === undefined) return 0
-  const next = entries.find(({ host, node }) => host !== first.host || node !== first.node)
-  return confidenceOf({
-    score: first.score, margin: first.score - (next?.score ?? 0), host: hosts.find(({ host }) => host === first.host)?.score ?? 0,
-  })
+function confidenceIn(place: HeardPlace): number {
+  return place.entries.length === 0 ? 0 : confidenceOf(confidenceSigns(place))
 }

@@ -34,20 +34,20 @@ for (const { name, width, height } of widths) {
     }
 
     it('is asked calmly to look once more when an answer does not fit, and may say the same again', async () => {
-      const page = await visit('my rose is unwell')
-      await pickPlant(page, 'Rose')
-      // White powder that rubs off is what powdery mildew is named for; common practice, no source.
-      await answerChecks(page, ['leaves', 'a coating that rubs off', 'no coating'], { until: '.second-look' })
+      const page = await visit('my lettuce is unwell')
+      await pickPlant(page, 'Lettuce')
+      // Fuzz under the leaf is what lettuce downy mildew is known by, and it does not rub off the top; common practice, no source.
+      await answerChecks(page, ['leaves', 'a coating that rubs off', 'white or grey fuzz'], { until: '.second-look' })
       const note = page.locator('.second-look')
       await note.waitFor()
-      expect(await note.innerText()).toMatch(/You said “no coating”\. Most plants with Rose powdery mildew show “white powder that rubs off”\. Please look once more\./)
-      expect(await page.locator('.check .answer.marked').innerText()).toMatch(/no coating/i)
+      expect(await note.innerText()).toMatch(/You said “a coating that rubs off”\. Most plants with Lettuce downy mildew show “spots or blotches”\. Please look once more\./)
+      expect(await page.locator('.check .answer.marked').innerText()).toMatch(/a coating that rubs off/i)
       const number = await page.locator('.check > .number').innerText()
       expect(await page.locator('.line', { hasText: 'asked once more below' }).locator('.number').innerText()).toBe(number)
       await lookAt(page, 'second-look')
       await page.locator('.check .answer.marked').click()
       await note.waitFor({ state: 'detached' })
-      expect(await page.locator('.lines:not(.empty) .line .written', { hasText: 'no coating' }).count()).toBe(1)
+      expect(await page.locator('.lines:not(.empty) .line .written', { hasText: 'a coating that rubs off' }).count()).toBe(1)
       await page.context().close()
     })
 
@@ -136,12 +136,12 @@ for (const { name, width, height } of widths) {
       const page = await context.newPage()
       await signIn(page, 'volunteer')
 
-      await openCall(page, 'rose')
+      await openCall(page, 'lettuce')
       await page.goto(`${service.url}/sheet`)
-      await pressAnswers(page, ['leaves', 'a coating that rubs off', 'no coating'], '.second-look')
+      await pressAnswers(page, ['leaves', 'a coating that rubs off', 'white or grey fuzz'], '.second-look')
       expect(await page.locator('.second-look').innerText()).toContain('Ask them to look once more.')
       await lookAt(page, 'call-second-look')
-      await page.keyboard.press('5')
+      await page.keyboard.press('2')
       await page.locator('.second-look').waitFor({ state: 'detached' })
       await endCall(page)
 
