@@ -159,8 +159,8 @@ describe('the panel on a stranger’s page', { timeout: STORY_MS }, () => {
     await page.getByText(`Your answer “${answer.toLowerCase()}” is kept.`, { exact: false }).waitFor()
     await page.getByRole('button', { name: 'Try again now' }).waitFor()
     await page.context().setOffline(false)
-    await page.locator('.line .written').first().waitFor()
-    expect((await page.locator('.line .written').last().innerText()).toLowerCase()).toBe(answer.toLowerCase())
+    // The sheet begins with what was said in the question; the answer sent late is the line below.
+    await expect.poll(async () => (await page.locator('.line .written').last().innerText()).toLowerCase(), { timeout: 20_000 }).toBe(answer.toLowerCase())
     expect(await page.getByText('We cannot reach the helpline').count()).toBe(0)
     await page.context().close()
   })
