@@ -78,9 +78,9 @@ describe('red flags of the demonstration guide', () => {
     expect(heard(`${story} Also my toddler ate some berries.`)).toContain('someone-ate-plant')
   })
 
-  it('stops the plant question when someone may want to harm themselves, and gives the listening line first, then the emergency number', () => {
+  it('stops the plant question when someone may want to harm themselves, and gives only the listening line', () => {
     const flag = guide.redFlags.find(({ id }) => id === 'self-harm')
-    expect(flag).toMatchObject({ level: 'emergency', then: 'stop', card: { call: ['human help line', 'emergency'], doNot: [] } })
+    expect(flag).toMatchObject({ level: 'emergency', then: 'stop', card: { call: ['human help line'], doNot: [] } })
   })
 
   it('writes no telephone number into a card', () => {
