@@ -104,9 +104,21 @@ function walkFromEntryOrTop(guide: Guide, evidence: Evidence): TreeWalk | null {
   const walk = walkTree(guide, evidence)
   const { start } = evidence
   if (walk === null || start === null || start.node === null || walk.host.id !== start.host) return walk
-  if (walk.stand.kind !== 'hand over' || walk.path.length > SHORT_PATH) return walk
+  if (walk.stand.kind !== 'hand over' || walk.path.length > SHORT_PATH || !isCatchAll(guide, walk)) return walk
   const again = walkTree(guide, { ...evidence, start: { host: start.host, node: null } })
   return again === null || again.stand.kind === 'hand over' ? walk : again
+}
+
+/**
+ * Whether the hand-over is what several answers of its node come to alike, as *none of these* does. One that a single
+ * answer or *not sure* leads to was written for it, often with a warning ("do not move the wood"), and must be heard.
+ */
+function isCatchAll(guide: Guide, { host, path, stand }: TreeWalk): boolean {
+  const last = path.at(-1)
+  const node = host.nodes.find(({ name }) => name === last?.node)
+  const answers = guide.checks[node?.check ?? -1]?.answers
+  if (stand.kind !== 'hand over' || node === undefined || answers?.some(({ label }) => label === last?.finding.answer) !== true) return false
+  return node.answers.filter((target) => target.kind === 'hand over' && target.because === stand.because).length > 1
 }
 
 /** Rows that the settled entry leads to; null at the top of the tree, once the entry has failed, or on another host. */

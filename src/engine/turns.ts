@@ -1,6 +1,6 @@
 import type { Guide, Host } from '../guide/index.js'
 import type { Belief } from './belief.js'
-import type { Offer } from './open-checks.js'
+import { askable, type Offer } from './open-checks.js'
 import type { Turn } from './reading.js'
 import { leader } from './second-look.js'
 import type { Sighting } from './sightings.js'
@@ -20,7 +20,7 @@ export function turnsOf(
   const now = Float64Array.from(restate(belief, logPriors, sightings).shares())
   const [row] = leader(now)
   const turns: (Turn & { chance: number })[] = []
-  for (const { check, place } of open) {
+  for (const { check, place } of askable(open)) {
     const model = belief.model.checks[place]
     if (model === undefined) continue
     for (let answer = 0; answer < model.answers; answer++) {

@@ -83,9 +83,17 @@ answers: { mould: {}, nothing: {} }
 describe('an entry that was taken wrongly', () => {
   const guide = lettuceGuide()
 
-  it('goes back to the top of the tree before it hands over', () => {
-    // "Holes in the leaves" without slime ends in a hand-over; from the top, the marks on the leaf are still to be looked at.
-    expect(readCase(guide, lettuceCase([['slime', 'no']], 'slime'), MAY_DAY).step).toEqual({ kind: 'ask', check: 'leaf-top', by: 'tree' })
+  it('goes back to the top of the tree before it hands over by a branch for all other answers', () => {
+    expect(readCase(guide, lettuceCase([['leaf-underside', 'nothing']], 'underside'), MAY_DAY).step).toEqual({ kind: 'ask', check: 'leaf-top', by: 'tree' })
+  })
+
+  it('hands over at once where the words were written for that one answer, since they may hold a warning', () => {
+    expect(readCase(guide, lettuceCase([['slime', 'no']], 'slime'), MAY_DAY).step).toMatchObject({ kind: 'hand-over', because: 'Holes without slime have many causes.' })
+  })
+
+  it('hands over at once where the words were written for *not sure*', () => {
+    const warning = lettuceGuide({ 'hosts/lettuce.yaml': swap('      other answers: { hand over: "Pale patches without fuzz need a closer look." }', '      other answers: { hand over: "Keep away from it." }\n    not sure: { hand over: "Keep away from it." }') })
+    expect(readCase(warning, lettuceCase([['leaf-underside', NOT_SURE]], 'underside'), MAY_DAY).step).toMatchObject({ kind: 'hand-over', because: 'Keep away from it.' })
   })
 
   it('hands over when the way from the top ends there too', () => {

@@ -131,7 +131,7 @@ export const en = {
     others: 'What else it could be',
     sources: 'Where this comes from',
     commonPractice: 'Common practice',
-    reviewed: (date: string) => `Last checked by a specialist on ${date}.`,
+    reviewed: (date: string) => `Written or last changed on ${date}.`,
     print: 'Print this sheet',
     openToPrint: 'Open as a page to print',
     noFit: 'This does not fit. Ask a specialist',
