@@ -6,6 +6,7 @@ import type {
 } from './guide.js'
 import { logLikelihoods } from './likelihoods.js'
 import type { LinkedGuide } from './link.js'
+import { spreadWordSets } from './word-sets.js'
 
 /** How common a problem is among a host's complaints, as relative weights. Our judgement; each step is about a factor of three. */
 export const commonnessWeights: Readonly<Record<HowCommon, number>> = { 'very common': 9, common: 3, occasional: 1, rare: 0.3 }
@@ -23,7 +24,7 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
   const numbers = {
     check: numbersOf(checkDrafts), problem: numbersOf(problemDrafts), host: numbersOf(hostDrafts), redFlag: numbersOf(redFlagDrafts),
   }
-  const redFlags = redFlagDrafts.map(buildRedFlag)
+  const redFlags = redFlagDrafts.map((draft, number) => buildRedFlag(draft, number, linked.wordSets?.sets ?? new Map()))
   const checks = checkDrafts.map((draft, number) => buildCheck(draft, number, numbers.redFlag))
   const problems = problemDrafts.map((draft, number) => buildProblem(draft, number, numbers, checks))
   const hosts = hostDrafts.map((draft, number) => buildHost(draft, number, { numbers, checks, problems, problemDrafts, hostDrafts }))
@@ -156,9 +157,11 @@ function groupChecks(checks: readonly number[], groups: readonly (readonly numbe
   return Int32Array.from(checks, (check) => joined.findIndex((members) => members.has(check)))
 }
 
-function buildRedFlag(draft: RedFlagDraft, number: number): RedFlag {
+function buildRedFlag(draft: RedFlagDraft, number: number, sets: ReadonlyMap<string, readonly string[]>): RedFlag {
+  const spread = (groups: readonly (readonly string[])[]): string[][] => groups.map((group) => spreadWordSets(group, sets))
   return {
-    id: draft.id.value as RedFlagId, number, title: draft.title.value, level: draft.level, hear: draft.hear,
+    id: draft.id.value as RedFlagId, number, title: draft.title.value, level: draft.level,
+    hear: draft.hear.map((hearing) => ({ ...hearing, allOf: spread(hearing.allOf), unless: spread(hearing.unless) })),
     card: { doNow: values(draft.doNow), doNot: values(draft.doNot), call: values(draft.call) }, then: draft.then,
   }
 }

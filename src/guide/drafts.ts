@@ -85,6 +85,8 @@ export interface RedFlagDraft extends Draft {
   readonly kind: 'red flag'
   readonly title: Located<string>
   readonly level: 'emergency' | 'caution'
+  /** Word sets named in any group, where they are named. */
+  readonly setsUsed: readonly Located<string>[]
   readonly hear: readonly {
     readonly allOf: readonly (readonly string[])[]
     readonly within: number
@@ -121,6 +123,13 @@ export interface LayWordsDraft {
   readonly errands: readonly Located<string>[]
 }
 
+/** Named lists of words that red flags share. */
+export interface WordSetsDraft {
+  readonly kind: 'word sets'
+  readonly at: Place
+  readonly sets: ReadonlyMap<string, readonly string[]>
+}
+
 export interface WorkedCaseDraft {
   readonly id: Located<string>
   readonly words: string
@@ -140,4 +149,4 @@ export interface CasebookDraft {
   readonly cases: readonly WorkedCaseDraft[]
 }
 
-export type AnyDraft = CheckDraft | ProblemDraft | HostDraft | RedFlagDraft | RegionDraft | LayWordsDraft | CasebookDraft
+export type AnyDraft = CheckDraft | ProblemDraft | HostDraft | RedFlagDraft | RegionDraft | LayWordsDraft | WordSetsDraft | CasebookDraft

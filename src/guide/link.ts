@@ -1,4 +1,4 @@
-import type { AnyDraft, CasebookDraft, CheckDraft, Draft, HostDraft, LayWordsDraft, NodeDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
+import type { AnyDraft, CasebookDraft, CheckDraft, Draft, HostDraft, LayWordsDraft, NodeDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WordSetsDraft, WorkedCaseDraft } from './drafts.js'
 import type { Report } from './parse.js'
 import type { Located, SourceFile } from './source-file.js'
 
@@ -23,6 +23,8 @@ export interface LinkedGuide {
   readonly region: RegionDraft | null
   /** Null when the guide has no lay-words.yaml: then every word stands only for itself. */
   readonly layWords: LayWordsDraft | null
+  /** Null when the guide has no word-sets.yaml. */
+  readonly wordSets: WordSetsDraft | null
   readonly cases: readonly WorkedCaseDraft[]
 }
 
@@ -58,6 +60,14 @@ export function linkGuide(drafts: readonly AnyDraft[], anyFile: SourceFile | nul
       message: 'There is more than one lay-words.yaml. Expected at most one.',
     })
   }
+  const wordSets = byKind('word sets')
+  const [firstSets, secondSets] = wordSets
+  if (firstSets !== undefined && secondSets !== undefined) {
+    report({
+      severity: 'error', code: 'DUPLICATE_NAME', at: [secondSets.at, firstSets.at], nearest: [],
+      message: 'There is more than one word-sets.yaml. Expected at most one.',
+    })
+  }
   const casebooks: CasebookDraft[] = byKind('casebook')
   const cases = casebooks.flatMap(({ cases: some }) => some)
   uniqueByName('worked case', cases.map(({ id }) => ({ id })), report)
@@ -68,6 +78,7 @@ export function linkGuide(drafts: readonly AnyDraft[], anyFile: SourceFile | nul
     redFlags: uniqueByName('red flag', byKind('red flag'), report),
     region,
     layWords: firstWords ?? null,
+    wordSets: firstSets ?? null,
     cases,
   }
 }

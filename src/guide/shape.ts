@@ -3,7 +3,8 @@ import { closestNames } from './closest-names.js'
 import type { AnyDraft, Acceptance, NodeDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
 import type { ParsedFile, Report, YamlPath } from './parse.js'
 import type { Located } from './source-file.js'
-import { casebookShape, checkShape, hostShape, layWordsShape, problemShape, redFlagShape, regionShape } from './yaml-shapes.js'
+import { wordSetNamed } from './word-sets.js'
+import { casebookShape, checkShape, hostShape, layWordsShape, problemShape, redFlagShape, regionShape, wordSetsShape } from './yaml-shapes.js'
 
 /** Words with which a node handles every answer that it does not name. */
 export const OTHER_ANSWERS = 'other answers'
@@ -20,6 +21,7 @@ export function shapeFile(parsed: ParsedFile, report: Report): AnyDraft | null {
   const name = folders[folders.length - 1] ?? ''
   if (/^region\.ya?ml$/.test(name)) return shapeRegion(parsed, report)
   if (/^lay-words\.ya?ml$/.test(name)) return shapeLayWords(parsed, report)
+  if (/^word-sets\.ya?ml$/.test(name)) return shapeWordSets(parsed, report)
   switch (folder) {
     case 'checks': return shapeCheck(parsed, report)
     case 'problems': return shapeProblem(parsed, report)
@@ -29,7 +31,7 @@ export function shapeFile(parsed: ParsedFile, report: Report): AnyDraft | null {
     default:
       report({
         severity: 'error', code: 'WRONG_FOLDER', at: [parsed.at([])], nearest: closestNames(folder, knownFolders),
-        message: `Nothing is read from the folder "${folder}". Expected one of: ${knownFolders.join(', ')}, or region.yaml and lay-words.yaml at the top.`,
+        message: `Nothing is read from the folder "${folder}". Expected one of: ${knownFolders.join(', ')}, or region.yaml, lay-words.yaml and word-sets.yaml at the top.`,
       })
       return null
   }
@@ -144,6 +146,10 @@ function shapeRedFlag(parsed: ParsedFile, report: Report): AnyDraft | null {
     id: here.text(value['red flag'], ['red flag']),
     title: here.text(value.title, ['title']),
     level: value.level,
+    setsUsed: value.hear.flatMap((hearing, at) => [
+      ...('all of' in hearing ? hearing['all of'].flatMap((group, place) => setsIn(group, ['hear', at, 'all of', place])) : []),
+      ...(hearing.unless ?? []).flatMap((group, place) => setsIn(group, ['hear', at, 'unless', place])),
+    ]).map(({ name, path }) => here.text(name, path)),
     hear: value.hear.map((hearing) => ({
       allOf: 'all of' in hearing ? hearing['all of'] : [],
       within: 'all of' in hearing ? hearing.within ?? DEFAULT_WITHIN_WORDS : DEFAULT_WITHIN_WORDS,
@@ -193,6 +199,18 @@ function shapeLayWords(parsed: ParsedFile, report: Report): AnyDraft | null {
     grounds: here.texts(value.grounds, ['grounds']),
     errands: here.texts(value.errands, ['errands']),
   }
+}
+
+function shapeWordSets(parsed: ParsedFile, report: Report): AnyDraft | null {
+  const value = fit(wordSetsShape, parsed, report)
+  return value === null ? null : { kind: 'word sets', at: parsed.at([]), sets: new Map(Object.entries(value)) }
+}
+
+function setsIn(group: readonly string[], path: YamlPath): { name: string; path: YamlPath }[] {
+  return group.flatMap((word, at) => {
+    const name = wordSetNamed(word)
+    return name === null ? [] : [{ name, path: [...path, at] }]
+  })
 }
 
 function shapeCasebook(parsed: ParsedFile, report: Report): AnyDraft | null {

@@ -123,6 +123,10 @@ export const layWordsShape = z.strictObject({
   errands: z.array(phrase),
 })
 
+export const wordSetsShape = z.record(
+  z.string().regex(/^[a-z][a-z -]*$/, 'a name of small letters and spaces'), z.array(phrase).min(1, 'at least one word'),
+)
+
 export const casebookShape = z.strictObject({
   casebook: id,
   cases: z.array(z.strictObject({

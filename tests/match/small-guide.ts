@@ -8,7 +8,7 @@ const TREES = join(import.meta.dirname, '../../trees')
 
 /** The real red flags and region, with no plants: what the red-flag tests listen with. */
 export async function redFlagGuide(): Promise<Guide> {
-  return compiled([...(await readFolder(join(TREES, 'red-flags'))), await regionFile()])
+  return compiled([...(await readFolder(join(TREES, 'red-flags'))), await regionFile(), ...(await wordSets())])
 }
 
 /** Five hosts, six problems and the red flags of the real guide, small enough to reckon by hand. */
@@ -16,6 +16,7 @@ export async function smallGuide(): Promise<Guide> {
   return compiled([
     ...(await readFolder(join(TREES, 'red-flags'))),
     await regionFile(),
+    ...(await wordSets()),
     file('lay-words.yaml', LAY_WORDS),
     ...Object.entries(CHECKS).map(([id, answers]) => file(`checks/${id}.yaml`, `
 check: ${id}
@@ -50,6 +51,10 @@ function compiled(files: readonly SourceFile[]): Guide {
   const { guide, errors } = compileGuide(files, { today: TODAY })
   if (guide === null) throw new Error(errors.map((error) => printGuideError(error)).join('\n'))
   return guide
+}
+
+async function wordSets(): Promise<readonly SourceFile[]> {
+  return [file('word-sets.yaml', await readFile(join(TREES, 'word-sets.yaml'), 'utf8'))]
 }
 
 async function regionFile(): Promise<SourceFile> {

@@ -13,6 +13,7 @@ import { knownNodesRule } from './known-nodes.js'
 import { knownProblemsRule } from './known-problems.js'
 import { knownRedFlagsRule } from './known-red-flags.js'
 import { knownRegionNamesRule } from './known-region-names.js'
+import { knownWordSetsRule } from './known-word-sets.js'
 import { knownWarningsRule } from './known-warnings.js'
 import { layWordsRule } from './lay-words.js'
 import { noCyclesRule } from './no-cycles.js'
@@ -49,6 +50,7 @@ export const errorRules: readonly Rule[] = [
   watchProblemsEscalateRule,
   sharesAddUpRule,
   layWordsRule,
+  knownWordSetsRule,
 ]
 
 export const warningRules: readonly Rule[] = [

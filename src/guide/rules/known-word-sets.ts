@@ -1,0 +1,17 @@
+import { closestNames } from '../closest-names.js'
+import type { RuleContext } from '../rule-context.js'
+
+/** Error. Every set of words that a red flag names stands in word-sets.yaml. */
+export function knownWordSetsRule(context: RuleContext): void {
+  const { redFlags, wordSets } = context.guide
+  const names = [...(wordSets?.sets.keys() ?? [])]
+  for (const { setsUsed } of redFlags.values()) {
+    for (const set of setsUsed) {
+      if (names.includes(set.value)) continue
+      context.error({
+        code: 'UNKNOWN_WORD_SET', at: [set.at], nearest: closestNames(set.value, names),
+        message: `No set of words is called "${set.value}". Expected the name of a set in word-sets.yaml.`,
+      })
+    }
+  }
+}

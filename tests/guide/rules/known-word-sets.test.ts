@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest'
+import { compileLettuce, errorsOf } from '../lettuce-world.js'
+
+const SETS = 'people: [child, toddler, (elders)]\nelders: [gran, grandad]\n'
+const flag = (word: string): string => `
+red flag: ate
+title: Somebody ate it
+level: caution
+hear: [{ all of: [[${word}], [ate]] }]
+card: { do now: [Wait.], call: [] }
+then: carry on
+sources: common practice
+reviewed: { on: 2026-05-01 }
+`
+
+describe('rule: known word sets', () => {
+  it('puts the words of a set, and of the sets in it, in place of its name', () => {
+    const changes = { 'word-sets.yaml': SETS, 'red-flags/ate.yaml': flag('(people), me') }
+    expect(errorsOf(changes)).toEqual([])
+    const { guide } = compileLettuce(changes)
+    expect(guide?.redFlags.find(({ id }) => id === 'ate')?.hear[0]?.allOf).toEqual([['child', 'toddler', 'gran', 'grandad', 'me'], ['ate']])
+  })
+
+  it('points at a set that is not written, with the nearest name', () => {
+    const changes = { 'word-sets.yaml': SETS, 'red-flags/ate.yaml': flag('(peple)') }
+    expect(errorsOf(changes)).toEqual([{ code: 'UNKNOWN_WORD_SET', at: 'trees/red-flags/ate.yaml:5:20', nearest: ['people'] }])
+  })
+})
