@@ -62,16 +62,20 @@ export function fitEntries(
     : [...hosts].flatMap((host) => { const range = phrases.ranges.get(host); return range === undefined ? [] : [range] }).sort((a, b) => a[0] - b[0])
   const touchedPhrases: number[] = []
   const touchedNodes: number[] = []
-  for (const [key, uses] of heard) {
-    const postings = phrases.postings.get(key)
-    if (postings === undefined) continue
+  // Rare words first: in a guide of thousands of trees a word like "leaf" only adds to phrases that a rarer one has found.
+  const rarestFirst = [...heard]
+    .flatMap(([key, uses]) => { const postings = phrases.postings.get(key); return postings === undefined ? [] : [{ uses, postings }] })
+    .sort((a, b) => a.postings.phrases.length - b.postings.phrases.length)
+  for (const { uses, postings } of rarestFirst) {
+    const opens = touchedPhrases.length === 0 || postings.phrases.length <= WEIGHTS.mostOpened
     const here: number[] = []
     for (const [from, to] of ranges) {
       for (let at = firstFrom(postings.phrases, from); at < postings.phrases.length; at += 1) {
         const number = postings.phrases[at] ?? to
         if (number >= to) break
-        const weight = postings.tells * fitOf(uses, postings, at)
         const so = scratch.phrases[number] ?? 0
+        if (so === 0 && !opens) continue
+        const weight = postings.tells * fitOf(uses, postings, at)
         if (so === 0) touchedPhrases.push(number)
         scratch.phrases[number] = so + weight
         const node = phrases.phrases[number]?.node ?? 0
@@ -108,13 +112,17 @@ export function fitEntries(
     likeliest.set(node.hostNumber, Math.max(likeliest.get(node.hostNumber) ?? 0, best))
     return best
   }
-  const candidates = touchedNodes.flatMap((number) => {
+  const near = touchedNodes.length <= WEIGHTS.nodesWeighed ? touchedNodes
+    : [...touchedNodes].sort((a, b) => (scratch.bestFit[b] ?? 0) - (scratch.bestFit[a] ?? 0) || a - b).slice(0, WEIGHTS.nodesWeighed)
+  const candidates = near.flatMap((number) => {
     const node = phrases.nodes[number]
     const found = { number, phrase: scratch.bestPhrase[number] ?? 0, fit: scratch.bestFit[number] ?? 0, weight: scratch.nodes[number] ?? 0 }
-    scratch.bestFit[number] = 0
-    scratch.nodes[number] = 0
     return node === undefined ? [] : [{ ...found, node, strength: strengthOf(node) }]
   })
+  for (const number of touchedNodes) {
+    scratch.bestFit[number] = 0
+    scratch.nodes[number] = 0
+  }
   return candidates
     .map(({ node, number, phrase, fit, weight, strength }) => {
       const together = Math.min(1, weight / toCover)
@@ -203,7 +211,7 @@ function problemStrengths(problems: ProblemWords, heard: Heard): ReadonlyMap<num
   const strengths = new Map<number, number>()
   for (const [key, uses] of heard) {
     const list = problems.postings.get(key)
-    if (list === undefined) continue
+    if (list === undefined || list.problems.length > WEIGHTS.mostOpened) continue
     const fit = uses.reduce((best, use) => Math.max(best, use.negated ? WEIGHTS.denied : use.fit), 0)
     for (let at = 0; at < list.problems.length; at += 1) {
       const problem = list.problems[at] ?? -1

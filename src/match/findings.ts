@@ -166,8 +166,8 @@ function rarestFirst(lists: readonly (readonly string[])[], times: ReadonlyMap<s
 const FEWEST_TERMS = 2
 /** Small words that may stand among the telling ones of a saying. */
 const WIDEST = 2
-const ASKED_WITHIN = 3
-const ASKING: ReadonlySet<string> = new Set('if whether should maybe perhaps might could would unless wonder wondering unsure than prevent avoid stop'.split(' '))
+const ASKED_WITHIN = 4
+const ASKING: ReadonlySet<string> = new Set('if whether should maybe perhaps might could would unless wonder wondering unsure than prevent avoid stop worry worried afraid fear'.split(' '))
 /** Words of a saying that need not be said. */
 const JOINING: ReadonlySet<string> = new Set('a an the my our is are was were be been has have had its it in on at of'.split(' '))
 const DENYING: ReadonlySet<string> = new Set('no not never without wont cant cannot dont doesnt didnt isnt arent hasnt havent'.split(' '))

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest'
+import { buildMatchIndex, findingsFor, matchQuestion } from '../../src/match/index.js'
+import { wholeGuide } from './small-guide.js'
+
+const guide = await wholeGuide()
+const index = buildMatchIndex(guide)
+const heard = (words: string): Record<string, string> => Object.fromEntries(matchQuestion(index, words).findings.map(({ check, answer }) => [check, answer]))
+
+describe('answers that the words already give', () => {
+  it.each([
+    ['white powder on the leaves of my rose', 'leaf-coating', 'white powder that rubs off'],
+    ['my roses have white powder on the leaves', 'leaf-coating', 'white powder that rubs off'],
+    ['lettuce gone to seed', 'lettuce-middle', 'growing up into a tall stalk'],
+    ['holes in my hosta leaves and silver trails on the path', 'slime-trails', 'yes'],
+    ['dog urine on the lawn', 'lawn-dog', 'yes'],
+  ])('hears %s', (words, check, answer) => {
+    expect(heard(words)[check]).toBe(answer)
+  })
+
+  it.each([
+    ['my hosta has holes, no slime trails', 'slime-trails', 'no'],
+    ['there is no white powder on the leaves of my rose', 'leaf-coating', undefined],
+    ['should I worry about white powder on the leaves of my rose', 'leaf-coating', undefined],
+    ['last year white powder on the leaves of my rose, this year it looks bare', 'leaf-coating', undefined],
+  ])('takes no denied, feared or former answer for a stated one: %s', (words, check, answer) => {
+    expect(heard(words)[check]).toBe(answer)
+  })
+
+  it('leaves a check open when two of its answers are said', () => {
+    expect(heard('the bottom leaves of my tomato have rings like a target, others have thick black spots like tar')['leaf-spots']).toBeUndefined()
+  })
+
+  it('answers only checks of the plant in question', () => {
+    const checksOf = (host: string): ReadonlySet<number> => new Set(guide.hosts.find(({ id }) => id === host)?.checks ?? [])
+    for (const { check } of findingsFor(index, 'white powder on the leaves, molehills and mushrooms', 'lawn')) {
+      expect(checksOf('lawn').has(guide.checkNumbers.get(check) ?? -1)).toBe(true)
+    }
+  })
+
+  it('fills in nothing beside an emergency', () => {
+    expect(matchQuestion(index, 'my toddler ate a mushroom off the lawn').findings).toEqual([])
+  })
+
+  it('quotes the words that said it', () => {
+    const words = 'My ROSE: White, powder… on the leaves!'
+    for (const { words: quoted } of matchQuestion(index, words).findings) {
+      for (const { text, at } of quoted) expect(words.slice(at, at + text.length)).toBe(text)
+    }
+  })
+})

@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest'
+import { buildMatchIndex, type Matched, matchQuestion } from '../../src/match/index.js'
+import { measure } from '../bench/match-measure.js'
+import { isHeldBack, readQuestions } from './questions/read-questions.js'
+import { wholeGuide } from './small-guide.js'
+
+const guide = await wholeGuide()
+const index = buildMatchIndex(guide)
+const match = (words: string): Matched => matchQuestion(index, words)
+const hostOf = (words: string): string | undefined => match(words).hosts[0]?.host
+
+describe('the plant and the complaint together', () => {
+  it.each([
+    ['white trumpets strangling my roses', 'unwanted-plant'],
+    ['bindweed in the rose bed', 'unwanted-plant'],
+    ['my maple on the lawn has black spots on its leaves', 'maple'],
+    ['moss in the lawn under the apple tree', 'lawn'],
+    ['white powder on my courgettes, they grow next to the tomatoes', 'unknown-plant'],
+    ['my rose of sharon has yellow leaves', 'unknown-plant'],
+    ['the tomatoes are fine but the lettuce has holes', 'lettuce'],
+    ['underneath my lettuce it is slimy', 'lettuce'],
+    ['Rhytisma on every leaf', 'maple'],
+    ['molehills!', 'lawn'],
+  ])('takes "%s" for a question about %s', (words, host) => {
+    expect(hostOf(words)).toBe(host)
+  })
+
+  it('hears words used alike: bugs, greenfly, cotton wool', () => {
+    const node = (words: string): string => match(words).entries.slice(0, 2).map(({ node: name }) => name).join(' ')
+    expect(node('rose buds smothered in plant lice')).toMatch(/curl-bugs|bud-look/u)
+    expect(node('downy stuff on the apple bark')).toMatch(/wool|bark/u)
+  })
+
+  it('tells "never flowers" from "flowers"', () => {
+    const [never] = match('my orchid never flowers').entries
+    const [fell] = match('my orchid flowers fell off').entries
+    expect(never?.node).not.toBe(fell?.node)
+  })
+
+  it('guesses no plant beside a red flag', () => {
+    expect(hostOf('the hens got at slug pellets')).toBeUndefined()
+  })
+})
+
+describe('questions that are not for a plant helpline', () => {
+  it.each(['what time do you open', 'fix my mower', 'asdfghjkl', 'Mi gato está enfermo, ¿me puede ayudar?', 'how much is a bag of compost', ''])(
+    'is out of scope: %s', (words) => {
+      expect(match(words)).toMatchObject({ outOfScope: true, redFlags: [] })
+    },
+  )
+
+  it.each(['my rose has black spots', 'leaves yellow', 'is it poisonous', 'my toddler ate berries, do you open today', 'maple'])(
+    'is in scope: %s', (words) => {
+      expect(match(words).outOfScope).toBe(false)
+    },
+  )
+})
+
+describe('confidence', () => {
+  it('is high for a named plant with a plain complaint, low for a bare or odd one, and nothing without an entry', () => {
+    expect(match('black spots on the leaves of my rose').confidence).toBeGreaterThan(0.85)
+    expect(match('a bit odd on one side, green things').confidence).toBeLessThan(0.5)
+    expect(match('asdfghjkl').confidence).toBe(0)
+  })
+})
+
+/** Floors a little below what the bench shows, so that a change of phrases that spoils the hearing is seen. */
+describe('the development questions used for tuning', async () => {
+  const questions = (await readQuestions()).filter(({ text }) => !isHeldBack(text))
+  const figures = measure(guide, questions.map((question) => {
+    const { redFlags, hosts, entries, findings, confidence, outOfScope } = match(question.text)
+    return { question, heard: { redFlags: redFlags.map(({ redFlag }) => redFlag), hosts: hosts.map(({ host }) => host), entries, findings, confidence, outOfScope } }
+  }))
+
+  it('are heard as well as they were', () => {
+    expect(figures.host).toBeGreaterThan(0.95)
+    expect(figures.top1).toBeGreaterThan(0.93)
+    expect(figures.top3).toBeGreaterThan(0.97)
+    expect(figures.findingsContradicted ?? 0).toBeLessThan(0.03)
+    expect(figures.outOfScopeHeard).toBeGreaterThan(0.85)
+    expect(figures.wronglyOutOfScope).toBeLessThan(0.02)
+  })
+
+  it('raise every red flag, and few others', () => {
+    expect(figures.redFlagRecall).toBe(1)
+    expect(figures.redFlagFalseAlarms).toBeLessThanOrEqual(0.02)
+  })
+})
