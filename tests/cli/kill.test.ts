@@ -55,7 +55,7 @@ async function get(url: string): Promise<CaseView> {
 describe('a service killed in the middle of a case', () => {
   it('loses nothing that was answered', async () => {
     let url = await start()
-    let view = await post(`${url}/api/cases`, { words: 'black spots on the leaves of my maple', district: 'eastmere' })
+    let view = await post(`${url}/api/cases`, { words: 'my maple does not look well this year', district: 'eastmere' })
     view = await post(`${url}/api/cases/${view.link}/place`, { revision: view.revision, host: 'maple', node: null })
     const given: string[] = []
     for (let turn = 0; turn < 4 && view.step.kind === 'ask'; turn++) {
