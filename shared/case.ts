@@ -152,6 +152,17 @@ export const Reply = z.object({
   outcome: z.enum(['problem', 'not known', 'not a plant problem']), at: z.string(),
 }).meta({ id: 'Reply' })
 
+/** A photo of a case. Its address: `photoAddress` in photo.ts. */
+export const PhotoView = z.object({
+  /** Its number in the case. */
+  photo: z.number().int(),
+  /** Pixels of the large size. */
+  width: z.number().int(), height: z.number().int(),
+  at: z.string(),
+  /** Who sent it: whoever holds the case's link, or somebody of the helpline who was signed in. */
+  from: z.enum(['asker', 'helpline']),
+}).meta({ id: 'PhotoView' })
+
 export const CaseView = z.object({
   link: CaseLink, revision: Revision,
   words: z.array(z.string()), openedAt: z.string(), askedOn: z.string(), district: z.string().nullable(),
@@ -167,6 +178,7 @@ export const CaseView = z.object({
     outOfScope: z.boolean(),
   }),
   lines: z.array(Line), notes: z.array(z.object({ text: z.string(), at: z.string() })),
+  photos: z.array(PhotoView),
   step: CaseStep,
   ticket: z.object({
     state: TicketState, openedAt: z.string(), contactGiven: z.boolean(), reply: Reply.nullable(),
@@ -195,4 +207,5 @@ export type WatchLine = z.infer<typeof WatchLine>
 export type AdviceCard = z.infer<typeof AdviceCard>
 export type CaseStep = z.infer<typeof CaseStep>
 export type Reply = z.infer<typeof Reply>
+export type PhotoView = z.infer<typeof PhotoView>
 export type CaseView = z.infer<typeof CaseView>

@@ -1,6 +1,6 @@
 import type {
   AddWords, AnswerCheck, CallList, CarryOn, CaseView, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase,
-  ProblemRows, RegionView, Role, SettlePlace, SettleTicket, SignIn, Suggestions, TicketList, TicketView,
+  PhotoKept, PhotoSize, ProblemRows, RegionView, Role, SettlePlace, SettleTicket, SignIn, Suggestions, TicketList, TicketView,
 } from '../../shared/index.js'
 import { answerChange } from './cases/answer-change.js'
 import { closeCall, listCalls } from './cases/calls.js'
@@ -15,6 +15,10 @@ import { wordsChange } from './cases/words-change.js'
 import { addDemonstrationPeople, addPerson, type NewAccount, removePerson } from './people/accounts.js'
 import type { Member } from './people/member.js'
 import { memberOfSession, type SignedIn, signIn, signOut } from './people/sign-in.js'
+import { addPhoto, type ReadFile } from './photos/add-photo.js'
+import { removePhoto } from './photos/remove-photo.js'
+import { showPhoto, type ShownPhoto } from './photos/show-photo.js'
+import { sweepPictures } from './photos/sweep-pictures.js'
 import { type DeskParts, furnishRoom } from './room.js'
 import { listTickets, settleTicket, showTicket, takeTicket } from './tickets/ticket-desk.js'
 import { complaintRows, hostRows, problemRows, regionView, suggestionsFor } from './views/guide-lists.js'
@@ -39,6 +43,12 @@ export interface Desk {
   carryOn(link: string, body: CarryOn, who: Who): Promise<CaseView>
   handOver(link: string, body: HandOver, who: Who): Promise<CaseView>
   noteCall(link: string, body: NoteCall, who: Member): Promise<CaseView>
+
+  addPhoto(link: string, uploadKey: string, read: ReadFile, who: Who): Promise<PhotoKept>
+  showPhoto(link: string, photo: string, size: PhotoSize): Promise<ShownPhoto>
+  removePhoto(link: string, photo: string, who: Who): Promise<CaseView>
+  /** Takes away pictures that no photo shows; returns how many. */
+  sweepPictures(): Promise<number>
 
   listCalls(who: Member): Promise<CallList>
   closeCall(link: string, who: Member): Promise<CallList>
@@ -83,6 +93,14 @@ export function createDesk(parts: DeskParts): Desk {
       await handOver(room, link, body, who)
       return show(link, who)
     },
+
+    addPhoto: (link, uploadKey, read, who) => addPhoto(room, link, uploadKey, read, who),
+    showPhoto: (link, photo, size) => showPhoto(room, link, photo, size),
+    async removePhoto(link, photo, who) {
+      await removePhoto(room, link, photo, who)
+      return show(link, who)
+    },
+    sweepPictures: () => sweepPictures(room),
 
     listCalls: (who) => listCalls(room, who),
     closeCall: (link, who) => closeCall(room, link, who),

@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely'
 import type { Guide } from '../guide/index.js'
 import { buildMatchIndex, type MatchIndex } from '../match/index.js'
+import type { PhotoHome } from '../photos/index.js'
 import type { Tables } from '../store/index.js'
 
 /** What the desk is given to work with. */
@@ -8,6 +9,7 @@ export interface DeskParts {
   readonly db: Kysely<Tables>
   /** The guide as it is now; asked anew for each piece of work, because it may be replaced while the service runs. */
   readonly guide: () => Guide
+  readonly photos: PhotoHome
   readonly clock: () => Date
   readonly randomBytes: (count: number) => Uint8Array
 }
@@ -22,6 +24,7 @@ export interface Knowledge {
 export interface Room {
   readonly db: Kysely<Tables>
   readonly knowledge: () => Knowledge
+  readonly photos: PhotoHome
   readonly now: () => Date
   readonly randomBytes: (count: number) => Uint8Array
 }
@@ -37,7 +40,7 @@ export function furnishRoom(parts: DeskParts): Room {
   }
   // Now, or the first asker would wait for it.
   knowledge()
-  return { db: parts.db, knowledge, now: parts.clock, randomBytes: parts.randomBytes }
+  return { db: parts.db, knowledge, photos: parts.photos, now: parts.clock, randomBytes: parts.randomBytes }
 }
 
 /** Building an index takes a good part of a second, so it is done once for each guide. */

@@ -30,7 +30,7 @@ export function allowOrigins(origins: readonly string[]): RequestHandler {
       return
     }
     response.set({
-      'access-control-allow-methods': 'GET, POST', 'access-control-allow-headers': 'content-type',
+      'access-control-allow-methods': 'GET, POST, PUT', 'access-control-allow-headers': 'content-type',
       'access-control-max-age': String(REMEMBER_SECONDS),
     })
     response.status(204).end()

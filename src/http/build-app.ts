@@ -1,7 +1,9 @@
 import express, { type Express, type RequestHandler } from 'express'
 import type { Logger } from 'pino'
+import { MAX_PHOTO_BYTES } from '../../shared/index.js'
 import type { Desk } from '../desk/index.js'
 import { allowOrigins } from './allow-origins.js'
+import { fileReader, MOST_BYTES_UNDER_WAY, SILENCE_MS } from './file-body.js'
 import { answerErrors } from './last-error.js'
 import { limiters } from './limits.js'
 import { describeRoutes } from './openapi.js'
@@ -35,11 +37,13 @@ export function buildApp({ desk, log, settings, webDir }: AppParts): Express {
   app.use(allowOrigins(settings.panelOrigins))
 
   const limits = limiters(settings)
+  const files = fileReader({ mostBytes: MAX_PHOTO_BYTES, silenceMs: SILENCE_MS, mostUnderWay: MOST_BYTES_UNDER_WAY })
   const describeService = onlyOnce(() => describeRoutes(routes))
   for (const route of routes) {
-    const serve = serveRoute(route, { desk, behindHttps: settings.behindHttps, describeService })
+    const serve = serveRoute(route, { desk, behindHttps: settings.behindHttps, describeService, files })
     const handlers = route.limit === null ? [serve] : [limits[route.limit], serve]
     if (route.method === 'GET') app.get(route.path, ...handlers)
+    else if (route.method === 'PUT') app.put(route.path, ...handlers)
     else app.post(route.path, ...handlers)
   }
   for (const [path, methods] of methodsByPath()) app.all(path, refuseMethod(methods))

@@ -3,6 +3,7 @@ import type { DeskFaultCode } from '../desk/index.js'
 /** What can be wrong with a request before the desk sees it, and with the service itself. */
 export type RequestFaultCode =
   | 'BODY_DOES_NOT_FIT' | 'QUERY_DOES_NOT_FIT' | 'BROKEN_JSON' | 'NOT_JSON' | 'TOO_LARGE' | 'BAD_REQUEST'
+  | 'FILE_TOO_LARGE' | 'UPLOAD_KEY_DOES_NOT_FIT'
   | 'NOT_SIGNED_IN' | 'NOT_YOUR_ROLE' | 'OTHER_ORIGIN' | 'TOO_MANY' | 'NO_SUCH_PLACE' | 'WRONG_METHOD' | 'UNEXPECTED'
 
 export type ErrorCode = DeskFaultCode | RequestFaultCode
@@ -60,6 +61,37 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
     status: 409, title: 'The ticket is settled',
     sentence: 'This ticket is settled already. The answer that was given stands; nothing was changed.',
   },
+  PHOTO_NOT_FOUND: { status: 404, title: 'No such photo', sentence: 'This case has no photo with this number.' },
+  PHOTOS_FULL: {
+    status: 409, title: 'No room for more photos',
+    sentence: 'A case takes {most} photos at a time. Remove one before you add another; before hand-over you can.',
+  },
+  PHOTO_NOT_A_PICTURE: {
+    status: 415, title: 'Not a photo', sentence: 'This file is not a photo we can open. Send a JPEG, PNG or WebP picture.',
+  },
+  PHOTO_IN_PHONE_FORMAT: {
+    status: 415, title: 'A format we cannot open',
+    sentence: 'Your phone saved this photo in a format that we cannot open (HEIC or AVIF). Choose it again from this page on the phone, or set the camera to its most compatible format, or send a screenshot of the photo.',
+  },
+  PHOTO_BROKEN: {
+    status: 422, title: 'The photo is damaged', sentence: 'This photo cannot be read to its end. Send it again, or take a new one.',
+  },
+  PHOTO_TOO_MANY_PIXELS: {
+    status: 422, title: 'The photo is too large',
+    sentence: 'This photo has more than 50 million pixels. Send a smaller one, or a part of it.',
+  },
+  PHOTO_TOO_SLOW: {
+    status: 422, title: 'The photo takes too long', sentence: 'This photo takes too long to open. Send a smaller one, or take a new one.',
+  },
+  PHOTOS_BUSY: {
+    status: 429, title: 'Too many photos at once',
+    sentence: 'Many photos are coming in at this moment. Wait {seconds} seconds and send it again.',
+  },
+  PHOTO_REMOVED: { status: 409, title: 'The photo was removed', sentence: 'This photo was removed from the case. Add it anew if it should be there.' },
+  PHOTO_HANDED_OVER: {
+    status: 409, title: 'The photo is with the specialist',
+    sentence: 'The case was handed over, so its photos stay with it. Ask the specialist if one has to go.',
+  },
   SIGN_IN_FAILED: {
     status: 401, title: 'Not signed in', sentence: 'The name and the password do not go together. Check both and try again.',
   },
@@ -84,6 +116,13 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
   },
   TOO_LARGE: {
     status: 413, title: 'Too large', sentence: 'What was sent is larger than 64 kB. Shorten it and send it again.',
+  },
+  FILE_TOO_LARGE: {
+    status: 413, title: 'Too large', sentence: 'This file is larger than {most}. Send a smaller one.',
+  },
+  UPLOAD_KEY_DOES_NOT_FIT: {
+    status: 400, title: 'The upload key does not fit',
+    sentence: 'The upload key at the end of the address must be 16 to 64 letters, digits, "-" or "_", chosen anew for each photo.',
   },
   BAD_REQUEST: { status: 400, title: 'Bad request', sentence: 'The request cannot be read.' },
   NOT_SIGNED_IN: { status: 401, title: 'Not signed in', sentence: 'Sign in first.' },

@@ -4,10 +4,12 @@ import { RequestFault } from './request-fault.js'
 import type { Settings } from './settings.js'
 
 /** What a route may be asked too often for. */
-export type LimitName = 'open case' | 'sign in' | 'suggest'
+export type LimitName = 'open case' | 'sign in' | 'suggest' | 'send photo'
 
 /** Suggestions come while someone types, some three a second at most, and a helpline's volunteers share one address. */
 const SUGGESTIONS_PER_MINUTE = 1200
+/** Six photos a case, each perhaps sent a few times on a weak signal, by several people who share one address. */
+const PHOTOS_PER_MINUTE = 120
 
 /** One limiter a name, by the asker's address, counted in one-minute windows. */
 export function limiters(settings: Pick<Settings, 'casesPerMinute' | 'signInsPerMinute'>): Record<LimitName, RequestHandler> {
@@ -15,6 +17,7 @@ export function limiters(settings: Pick<Settings, 'casesPerMinute' | 'signInsPer
     'open case': limiter(settings.casesPerMinute),
     'sign in': limiter(settings.signInsPerMinute),
     suggest: limiter(SUGGESTIONS_PER_MINUTE),
+    'send photo': limiter(PHOTOS_PER_MINUTE),
   }
 }
 

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { createDocument, type ZodOpenApiOperationObject, type ZodOpenApiPathsObject } from 'zod-openapi'
+import { createDocument, type ZodOpenApiContentObject, type ZodOpenApiOperationObject, type ZodOpenApiPathsObject } from 'zod-openapi'
 import { ProblemDocument } from '../../shared/index.js'
 import { accessTo } from './roles.js'
 import { partNames, parts, type Route } from './route.js'
@@ -32,14 +32,22 @@ function operation(route: Route): ZodOpenApiOperationObject {
     requestParams: {
       ...(names.length === 0 ? {} : { path }), ...(route.query === null ? {} : { query: route.query }),
     },
-    ...(route.body === null ? {} : { requestBody: { required: true, content: { 'application/json': { schema: route.body } } } }),
+    ...(route.body === null ? {} : { requestBody: { required: true, content: bodyContent(route.body) } }),
     responses: {
       [`${route.status as 200}`]: {
-        description: 'Done.', ...(route.reply === null ? {} : { content: { 'application/json': { schema: route.reply } } }),
+        description: 'Done.', ...(route.reply === null ? {} : { content: replyContent(route.reply) }),
       },
       default: {
         description: 'Refused; nothing was changed.', content: { 'application/problem+json': { schema: ProblemDocument } },
       },
     },
   }
+}
+
+function bodyContent(body: NonNullable<Route['body']>): ZodOpenApiContentObject {
+  return body === 'file' ? { 'application/octet-stream': {} } : { 'application/json': { schema: body } }
+}
+
+function replyContent(reply: NonNullable<Route['reply']>): ZodOpenApiContentObject {
+  return reply === 'picture' ? { 'image/jpeg': {} } : { 'application/json': { schema: reply } }
 }

@@ -27,6 +27,10 @@ export const roles: Readonly<Record<string, Access>> = {
   'POST /api/cases/:link/carry-on': 'anyone',
   'POST /api/cases/:link/hand-over': 'anyone',
   'POST /api/cases/:link/notes': HELPLINE,
+  'PUT /api/cases/:link/photos/:upload': 'anyone',
+  'GET /api/cases/:link/photos/:photo/large': 'anyone',
+  'GET /api/cases/:link/photos/:photo/small': 'anyone',
+  'POST /api/cases/:link/photos/:photo/remove': 'anyone',
 
   'GET /api/calls': HELPLINE,
   'POST /api/calls/:link/close': HELPLINE,

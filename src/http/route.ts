@@ -1,10 +1,11 @@
 import { z } from 'zod'
-import { CaseLink, TicketId } from '../../shared/index.js'
+import { CaseLink, PhotoNumber, TicketId, UploadKey } from '../../shared/index.js'
 import type { Desk, Member, Who } from '../desk/index.js'
 import type { ErrorCode } from './errors.js'
 import { fitting } from './fitting.js'
 import type { LimitName } from './limits.js'
 import { RequestFault } from './request-fault.js'
+import type { Picture } from './picture.js'
 import type { SessionCookie } from './session-cookie.js'
 
 /** A request whose door was passed: role, origin and address are checked. */
@@ -17,6 +18,8 @@ export interface Passed {
   readonly address: string
   readonly cookie: SessionCookie
   readonly describeService: () => object
+  /** Reads the body as a file, for the routes that take one. */
+  readonly file: () => Promise<Uint8Array>
 }
 
 /** A request as a route's function gets it. */
@@ -27,14 +30,15 @@ export interface Asked<Body, Query> extends Passed {
 
 /** One line of the route table: the router and the OpenAPI document are both made from it. */
 export interface Route {
-  readonly method: 'GET' | 'POST'
+  readonly method: 'GET' | 'POST' | 'PUT'
   /** As Express writes it: /api/cases/:link */
   readonly path: string
   readonly summary: string
-  readonly body: z.ZodType | null
+  /** JSON of this shape, a file of any kind, or nothing. */
+  readonly body: z.ZodType | 'file' | null
   readonly query: z.ZodObject | null
-  /** Null for an answer without a body. */
-  readonly reply: z.ZodType | null
+  /** JSON of this shape, a JPEG, or null for an answer without a body. */
+  readonly reply: z.ZodType | 'picture' | null
   readonly status: number
   readonly limit: LimitName | null
   answer(passed: Passed, body: unknown, query: unknown): unknown
@@ -67,6 +71,23 @@ export function defineRoute<Body extends z.ZodType = z.ZodUndefined, Query exten
   }
 }
 
+type NoBody = z.ZodUndefined
+
+/** A route that takes a file as its body. The file is read when `handle` asks for it. */
+export function defineFileRoute(
+  method: 'PUT', path: string, spec: Omit<RouteSpec<NoBody, z.ZodObject>, 'body'>,
+): Route {
+  return { ...defineRoute('POST', path, spec), method, body: 'file' }
+}
+
+/** A route that answers a JPEG. */
+export function definePictureRoute(path: string, spec: {
+  readonly summary: string
+  handle(asked: Asked<undefined, Record<string, unknown>>): Promise<Picture>
+}): Route {
+  return { ...defineRoute('GET', path, { ...spec, reply: null }), reply: 'picture' }
+}
+
 /** The signed-in person. The route's roles let nobody else through; this says so to the compiler, and stays a guard. */
 export function signedIn({ who }: Passed): Member {
   if (who === null) throw new RequestFault('NOT_SIGNED_IN')
@@ -77,6 +98,8 @@ export function signedIn({ who }: Passed): Member {
 export const parts = {
   link: { shape: CaseLink, otherwise: 'CASE_NOT_FOUND' },
   ticket: { shape: TicketId, otherwise: 'TICKET_NOT_FOUND' },
+  photo: { shape: PhotoNumber, otherwise: 'PHOTO_NOT_FOUND' },
+  upload: { shape: UploadKey, otherwise: 'UPLOAD_KEY_DOES_NOT_FIT' },
   host: { shape: z.string().regex(/^[a-z0-9][a-z0-9-]{0,79}$/), otherwise: 'HOST_NOT_FOUND' },
 } as const satisfies Record<string, { shape: z.ZodType<string>; otherwise: ErrorCode }>
 
@@ -85,7 +108,11 @@ export type PartName = keyof typeof parts
 /** The names of the parts in a route's path, in order. */
 export function partNames(path: string): PartName[] {
   return [...path.matchAll(/:([a-z]+)/g)].map(([, name]) => {
-    if (name === 'link' || name === 'ticket' || name === 'host') return name
+    if (isPartName(name)) return name
     throw new Error(`The path ${path} has a part ":${name ?? ''}" that has no shape.`)
   })
+}
+
+function isPartName(name: string | undefined): name is PartName {
+  return name !== undefined && Object.hasOwn(parts, name)
 }

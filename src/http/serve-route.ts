@@ -1,7 +1,9 @@
 import type { Request, RequestHandler, Response } from 'express'
 import type { Desk, Who } from '../desk/index.js'
+import { type FileReader } from './file-body.js'
 import { jsonBody } from './json-body.js'
 import { pageOrigin } from './page-origin.js'
+import { asPicture, sendPicture } from './picture.js'
 import { RequestFault } from './request-fault.js'
 import { checkRole } from './roles.js'
 import { type PartName, partNames, parts, type Route } from './route.js'
@@ -12,13 +14,14 @@ export interface Serving {
   readonly desk: Desk
   readonly behindHttps: boolean
   readonly describeService: () => object
+  readonly files: FileReader
 }
 
 /**
  * Serves one route. In this order: who is it, may they, did one of our pages send it, is the address well formed, is
  * the body JSON that fits; only then the desk is asked.
  */
-export function serveRoute(route: Route, { desk, behindHttps, describeService }: Serving): RequestHandler {
+export function serveRoute(route: Route, { desk, behindHttps, describeService, files }: Serving): RequestHandler {
   const names = partNames(route.path)
   return async (request, response) => {
     const cookie = sessionCookie(request, response, behindHttps)
@@ -26,9 +29,9 @@ export function serveRoute(route: Route, { desk, behindHttps, describeService }:
     checkRole(route, who)
     checkOrigin(route, request, who, cookie)
     const found = new Map(names.map((name) => [name, fittingPart(request, name)]))
-    const body = route.body === null ? undefined : await jsonBody(request, response)
+    const body = route.body === null || route.body === 'file' ? undefined : await jsonBody(request, response)
     const passed = {
-      desk, who, cookie, describeService, address: request.ip ?? '',
+      desk, who, cookie, describeService, file: () => files.read(request), address: request.ip ?? '',
       part: (name: PartName) => found.get(name) ?? missingPart(route, name),
     }
     send(response, route, await route.answer(passed, body, request.query))
@@ -61,6 +64,10 @@ function missingPart(route: Route, name: PartName): never {
 }
 
 function send(response: Response, route: Route, reply: unknown): void {
+  if (route.reply === 'picture') {
+    sendPicture(response, asPicture(reply))
+    return
+  }
   response.status(route.status).set('cache-control', 'no-store')
   if (route.reply === null) response.end()
   else response.json(reply)

@@ -1,6 +1,8 @@
 import { randomBytes } from 'node:crypto'
+import { join } from 'node:path'
 import type { Logger } from 'pino'
 import { createDesk, type NewAccount } from '../desk/index.js'
+import { folderHome, sweepUnfinished } from '../photos/index.js'
 import { openStore } from '../store/index.js'
 import { buildApp } from './build-app.js'
 import { whyNotFitForProduction } from './fit-for-production.js'
@@ -42,7 +44,11 @@ export async function startService(
     const store = await openStore({ home: settings.home })
     opened.push(store.close)
 
-    const desk = createDesk({ db: store.db, guide: guide.current, clock, randomBytes: (count) => randomBytes(count) })
+    const photoFolder = join(settings.home, 'photos')
+    await sweepUnfinished(photoFolder)
+    const desk = createDesk({
+      db: store.db, guide: guide.current, photos: folderHome(photoFolder), clock, randomBytes: (count) => randomBytes(count),
+    })
     const newAccounts = guide.current().region.demonstration ? await desk.addDemonstrationPeople() : []
 
     const port = await listen(buildApp({ desk, log, settings, webDir }), settings)

@@ -16,6 +16,13 @@ export function caseChangeAt(db: Db, caseId: number, revision: number): Promise<
     .executeTakeFirst()
 }
 
+/** The changes that came after this revision, first change first. */
+export function caseChangesSince(db: Db, caseId: number, revision: number): Promise<CaseChangeRow[]> {
+  return db.selectFrom('case_change').selectAll()
+    .where('case_id', '=', caseId).where('revision', '>', revision).orderBy('revision')
+    .execute()
+}
+
 /** A case's whole history, first change first; of one kind when a kind is given. */
 export function caseChanges(db: Db, caseId: number, kind?: string): Promise<CaseChangeRow[]> {
   const all = db.selectFrom('case_change').selectAll().where('case_id', '=', caseId).orderBy('revision')

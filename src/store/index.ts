@@ -1,6 +1,6 @@
 export { advanceCase, caseById, caseByLink, closeCall, insertCase, openCallsOf } from './cases.js'
 export type { CaseAdvance, CaseRow } from './cases.js'
-export { appendCaseChange, caseChangeAt, caseChanges } from './case-changes.js'
+export { appendCaseChange, caseChangeAt, caseChanges, caseChangesSince } from './case-changes.js'
 export type { CaseChangeRow } from './case-changes.js'
 export { contactOf, insertContact } from './contacts.js'
 export type { ContactRow } from './contacts.js'
@@ -8,6 +8,10 @@ export { openStore, STORE_FILE } from './open-store.js'
 export type { StoreSettings } from './open-store.js'
 export { countPeople, insertPerson, markPersonRemoved, peopleNow, personByName } from './people.js'
 export type { PersonRow } from './people.js'
+export {
+  insertPhoto, insertPhotoUpload, isPictureInUse, markPhotoRemoved, markPhotosRemoved, photoByLink, photoByUpload, photosEverOf,
+} from './photos.js'
+export type { PhotoRow } from './photos.js'
 export { deleteSession, deleteSessionsOf, deleteSpentSessions, insertSession, personBySession } from './sessions.js'
 export {
   forgetSignInAttempt, forgetSignInAttemptsBefore, keepSignInAttempt, signInAttempt,

@@ -13,6 +13,8 @@ export interface Tables {
   person: PersonTable
   session: SessionTable
   sign_in_attempt: SignInAttemptTable
+  photo: PhotoTable
+  photo_upload: PhotoUploadTable
 }
 
 export interface CaseFileTable {
@@ -106,4 +108,28 @@ export interface SignInAttemptTable {
   failures: number
   last_at: string
   blocked_until: string | null
+}
+
+export interface PhotoTable {
+  case_id: number
+  /** Counts up in the case. */
+  number: number
+  /** Content hashes of the two pictures. */
+  large_hash: string
+  small_hash: string
+  /** Pixels and bytes of the large picture. */
+  width: number
+  height: number
+  bytes: number
+  /** Null when it came from whoever holds the case's link. */
+  person_id: number | null
+  at: string
+  removed_at: string | null
+}
+
+/** Two uploads of the same content lead to one photo. */
+export interface PhotoUploadTable {
+  case_id: number
+  upload_key: string
+  number: number
 }

@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import type { CaseView, Role } from '../../shared/index.js'
 import { createDesk, type Desk, type Member } from '../../src/desk/index.js'
 import { type Guide, loadGuide } from '../../src/guide/index.js'
+import { folderHome } from '../../src/photos/index.js'
 import { openStore, type Store } from '../../src/store/index.js'
 
 /** The present of every test, until it is moved. */
@@ -49,7 +50,7 @@ export async function openWorld(home?: string): Promise<World> {
   const store = await openStore({ home: folder })
   const world = { now: new Date(NOON), guide: await shippedGuide() }
   const desk = createDesk({
-    db: store.db, guide: () => world.guide, clock: () => world.now, randomBytes: (count) => randomBytes(count),
+    db: store.db, guide: () => world.guide, photos: folderHome(join(folder, 'photos')), clock: () => world.now, randomBytes: (count) => randomBytes(count),
   })
   return Object.assign(world, {
     desk, store, home: folder,

@@ -7,7 +7,9 @@ import { type HttpWorld, openHttpWorld } from './http-world.js'
 const Operation = z.object({
   summary: z.string().min(1),
   parameters: z.array(z.object({ in: z.string(), name: z.string(), schema: z.unknown() })).optional(),
-  requestBody: z.object({ content: z.object({ 'application/json': z.object({ schema: z.unknown() }) }) }).optional(),
+  requestBody: z.object({ content: z.union([
+    z.strictObject({ 'application/json': z.object({ schema: z.unknown() }) }), z.strictObject({ 'application/octet-stream': z.object({}) }),
+  ]) }).optional(),
   responses: z.record(z.string(), z.object({ description: z.string(), content: z.unknown().optional() })),
   security: z.array(z.unknown()).optional(),
 })

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { createDesk } from '../../src/desk/index.js'
 import { hiddenAddress } from '../../src/http/hidden-address.js'
 import { buildApp } from '../../src/http/index.js'
+import { folderHome } from '../../src/photos/index.js'
 import { type HttpWorld, openCase, openHttpWorld, problemOf } from './http-world.js'
 
 describe('an address in the log', () => {
@@ -56,9 +57,9 @@ describe('the request log', () => {
   it('holds the whole of our own fault, and the caller is told its number and no more', async () => {
     const logged: string[] = []
     const log = pino({}, { write: (line: string) => void logged.push(line) })
-    const { store, guide, now } = world.desk
+    const { store, guide, home, now } = world.desk
     const desk = createDesk({
-      db: store.db, guide: () => guide, clock: () => now, randomBytes: (count) => randomBytes(count),
+      db: store.db, guide: () => guide, photos: folderHome(home), clock: () => now, randomBytes: (count) => randomBytes(count),
     })
     const settings = { panelOrigins: [], behindHttps: false, casesPerMinute: 10, signInsPerMinute: 10 }
     const app = buildApp({ desk, log, settings, webDir: '/nowhere' })

@@ -1,6 +1,9 @@
-import { appendCaseChange, advanceCase, caseByLink, caseChangeAt, type Db } from '../../store/index.js'
+import {
+  appendCaseChange, advanceCase, caseByLink, type CaseChangeRow, caseChangesSince, type Db,
+} from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
 import type { Member } from '../people/member.js'
+import { isPhotoKind } from '../photos/photo-changes.js'
 import type { Room } from '../room.js'
 import { raiseUrgency } from '../tickets/raise-urgency.js'
 import { showCase } from '../views/show-case.js'
@@ -11,6 +14,7 @@ import { readCaseFile } from './read-case-file.js'
 
 /** Most changes in one case; a long call makes about sixty. */
 const MOST_CHANGES = 400
+const MOST_ROUNDS = 20
 
 /** The case with this link as it is now, or a fault. */
 export async function findCase(db: Db, link: string): Promise<CaseFile> {
@@ -26,26 +30,48 @@ export async function findCase(db: Db, link: string): Promise<CaseFile> {
  * |---|---|
  * | is the case's | the change is applied and the revision goes up by one |
  * | is older, and the very same change followed it | nothing is changed: a double click, or a lost reply sent again |
+ * | is older, and only photos came and went since  | the change is applied: a photo alters nothing that it was made on |
  * | is anything else | STALE_REVISION, with the case as it stands now |
  */
 export async function changeCase(
   room: Room, link: string, revision: number, who: Member | null, change: CaseChange,
 ): Promise<void> {
-  const outcome = await room.db.transaction().execute(async (db) => {
+  const content = JSON.stringify(change.content)
+  const outcome = await inRounds(() => room.db.transaction().execute(async (db) => {
     const now = await findCase(db, link)
-    if (revision === now.revision) return applyChange(room, db, now, who, change)
-    return await isRepeat(db, now.id, revision, change) ? 'repeated' : 'stale'
-  })
+    if (revision > now.revision) return 'stale'
+    const next = await nextChangeAfter(db, now, revision)
+    if (next === undefined) return applyChange(room, db, now, who, change)
+    return next.kind === change.kind && next.content === content ? 'repeated' : 'stale'
+  }))
   if (outcome === 'stale') throw await staleRevision(room, link, who)
 }
 
+/** The first change after a revision, photos aside: they alter nothing that another change was made on. */
+export async function nextChangeAfter(db: Db, now: CaseFile, revision: number): Promise<CaseChangeRow | undefined> {
+  if (revision === now.revision) return undefined
+  return (await caseChangesSince(db, now.id, revision)).find(({ kind }) => !isPhotoKind(kind))
+}
+
 /**
- * Applies a change to a case at its present revision, inside the caller's transaction. 'stale' when another writer was
+ * Tries a transaction anew when another writer was first ('beaten'), on the case as it is by then.
+ * Each round lost means that another change was kept, so this many in a row do not come about by chance.
+ */
+export async function inRounds<Outcome>(round: () => Promise<Outcome | 'beaten'>): Promise<Outcome> {
+  for (let turn = 0; turn < MOST_ROUNDS; turn++) {
+    const outcome = await round()
+    if (outcome !== 'beaten') return outcome
+  }
+  throw new Error(`A change lost ${MOST_ROUNDS} rounds against other changes of its case.`)
+}
+
+/**
+ * Applies a change to a case at its present revision, inside the caller's transaction. 'beaten' when another writer was
  * first, which only a database without a single writer can bring about.
  */
 export async function applyChange(
   room: Room, db: Db, now: CaseFile, who: Member | null, change: CaseChange,
-): Promise<'applied' | 'stale'> {
+): Promise<'applied' | 'beaten'> {
   // A case that is full can still be handed over, and a card still be acknowledged.
   const always = change.kind === 'hand-over' || change.kind === 'carry-on'
   if (!always && now.revision >= MOST_CHANGES) throw new DeskFault('CASE_FULL')
@@ -59,7 +85,7 @@ export async function applyChange(
     evidence: JSON.stringify(evidence), words: JSON.stringify(words), matched: JSON.stringify(matched),
     guide_hash: knowledge.guide.hash,
   })
-  if (!advanced) return 'stale'
+  if (!advanced) return 'beaten'
   await appendCaseChange(db, {
     case_id: now.id, revision: now.revision + 1, kind: change.kind, content: JSON.stringify(change.content),
     person_id: who?.id ?? null, at: room.now().toISOString(),
@@ -71,9 +97,4 @@ export async function applyChange(
 /** The fault for a sender who has not seen the case as it is now. */
 export async function staleRevision(room: Room, link: string, who: Member | null): Promise<DeskFault> {
   return new DeskFault('STALE_REVISION', { case: await showCase(room, await findCase(room.db, link), who) })
-}
-
-async function isRepeat(db: Db, caseId: number, revision: number, change: CaseChange): Promise<boolean> {
-  const stored = await caseChangeAt(db, caseId, revision + 1)
-  return stored !== undefined && stored.kind === change.kind && stored.content === JSON.stringify(change.content)
 }

@@ -4,7 +4,7 @@ import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
 import { urgencyOf } from '../tickets/urgency.js'
 import type { CaseChange } from './case-change.js'
-import { applyChange, findCase, staleRevision } from './change-case.js'
+import { applyChange, findCase, inRounds, nextChangeAfter, staleRevision } from './change-case.js'
 import type { CaseFile } from './case-file.js'
 import { readCaseFile } from './read-case-file.js'
 
@@ -13,14 +13,14 @@ import { readCaseFile } from './read-case-file.js'
  * is left as it is, whatever is sent.
  */
 export async function handOver(room: Room, link: string, body: HandOver, who: Member | null): Promise<void> {
-  const outcome = await room.db.transaction().execute(async (db) => {
+  const outcome = await inRounds(() => room.db.transaction().execute(async (db) => {
     const now = await findCase(db, link)
     if (await ticketByCase(db, now.id) !== undefined) return 'repeated'
-    if (body.revision !== now.revision) return 'stale'
+    if (body.revision > now.revision || await nextChangeAfter(db, now, body.revision) !== undefined) return 'stale'
     const outcome = await applyChange(room, db, now, who, handOverChange)
     if (outcome === 'applied') await openTicket(room, db, now, body, who)
     return outcome
-  })
+  }))
   if (outcome === 'stale') throw await staleRevision(room, link, who)
 }
 

@@ -11,6 +11,7 @@ import { stepView } from './step-view.js'
 /** What belongs to a case besides its evidence. */
 export interface CaseBeside {
   readonly notes: CaseView['notes']
+  readonly photos: CaseView['photos']
   readonly ticket: CaseView['ticket']
 }
 
@@ -24,7 +25,7 @@ export function caseView(guide: Guide, file: CaseFile, beside: CaseBeside): Case
     carriedOn: file.evidence.carriedOn,
     place: placeView(guide, file, reading),
     lines: filledLines(guide, file, reading),
-    notes: beside.notes,
+    notes: beside.notes, photos: [...beside.photos],
     step: stepView(guide, reading),
     ticket: beside.ticket,
     guide: guide.hash,

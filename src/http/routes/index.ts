@@ -3,10 +3,11 @@ import { callRoutes } from './call-routes.js'
 import { caseRoutes } from './case-routes.js'
 import { guideRoutes } from './guide-routes.js'
 import { peopleRoutes } from './people-routes.js'
+import { photoRoutes } from './photo-routes.js'
 import { serviceRoutes } from './service-routes.js'
 import { ticketRoutes } from './ticket-routes.js'
 
 /** Every route of the service, once. */
 export const routes: readonly Route[] = [
-  ...serviceRoutes, ...guideRoutes, ...caseRoutes, ...callRoutes, ...ticketRoutes, ...peopleRoutes,
+  ...serviceRoutes, ...guideRoutes, ...caseRoutes, ...photoRoutes, ...callRoutes, ...ticketRoutes, ...peopleRoutes,
 ]

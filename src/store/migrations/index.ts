@@ -1,6 +1,7 @@
 import type { Migration } from 'kysely'
 import type { ColumnKinds } from './column-kinds.js'
 import { firstTables } from './0001-first-tables.js'
+import { photos } from './0004-photos.js'
 
 /**
  * Every migration by name, in the order of the names. A migration that has been released is never edited; a change
@@ -9,5 +10,6 @@ import { firstTables } from './0001-first-tables.js'
 export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
   return {
     '0001-first-tables': firstTables(kinds),
+    '0004-photos': photos,
   }
 }

@@ -1,0 +1,6 @@
+export { folderHome, sweepUnfinished } from './folder-home.js'
+export { PhotoFault } from './photo-fault.js'
+export type { PhotoFaultReason } from './photo-fault.js'
+export type { KeptPicture, PhotoHome } from './photo-home.js'
+export { preparePhoto } from './prepare-photo.js'
+export type { Picture, PreparedPhoto } from './prepare-photo.js'
