@@ -1,13 +1,29 @@
 import { defineConfig } from 'vitest/config'
 
+const everyTest = ['tests/**/*.test.ts', 'tests/**/*.test.tsx']
+const root = new URL('..', import.meta.url).pathname
+
+// Everything runs with SQLite; what touches the store runs a second time, with PostgreSQL (--project SQLite for one only).
 export default defineConfig({
-  root: new URL('..', import.meta.url).pathname,
+  root,
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     testTimeout: 20_000,
     hookTimeout: 60_000,
     pool: 'forks',
     maxWorkers: 2,
+    projects: [
+      { extends: true, root, test: { name: 'SQLite', include: everyTest, exclude: ['tests/store/postgres*.test.ts'] } },
+      {
+        extends: true,
+        root,
+        test: {
+          name: 'PostgreSQL',
+          include: ['tests/store/**/*.test.ts', 'tests/desk/**/*.test.ts', 'tests/http/**/*.test.ts'],
+          exclude: ['tests/store/sqlite*.test.ts'],
+          globalSetup: ['tests/store/postgres-setup.ts'],
+        },
+      },
+    ],
   },
 })

@@ -41,7 +41,10 @@ export async function startService(
   try {
     const guide = await followGuide(settings.trees, clock, log, settings.production ? whyNotFitForProduction : () => null)
     opened.push(guide.stop)
-    const store = await openStore({ home: settings.home })
+    const { home, databaseUrl, connections } = settings
+    const store = await openStore({
+      home, databaseUrl, connections, onLost: (fault) => { log.warn({ err: fault }, 'a connection to the store was lost') },
+    })
     opened.push(store.close)
 
     const photoFolder = join(settings.home, 'photos')

@@ -1,40 +1,57 @@
 import { join } from 'node:path'
-import { Kysely, Migrator } from 'kysely'
+import { type Dialect, Kysely, Migrator } from 'kysely'
 import { migrationsFor } from './migrations/index.js'
+import type { ColumnKinds } from './migrations/column-kinds.js'
+import { postgresColumns, postgresDialect } from './postgres.js'
+import { RetryingKysely } from './retrying.js'
 import { sqliteColumns, sqliteDialect } from './sqlite.js'
 import type { Store } from './store.js'
 import type { Tables } from './tables.js'
 
 /** Where the store lives. */
 export interface StoreSettings {
-  /** Folder of the database; made when it is not there. */
+  /** Folder of the SQLite database; made when it is not there. */
   readonly home: string
+  /** The PostgreSQL database to use instead; none when left out. */
+  readonly databaseUrl?: string | null
+  /** Most connections to PostgreSQL that this process opens for its queries. */
+  readonly connections?: number
+  /** Told of connections to PostgreSQL that were lost while nobody used them. */
+  readonly onLost?: (fault: Error) => void
 }
 
-/** Name of the database in its folder. */
+/** Name of the SQLite database in its folder. */
 export const STORE_FILE = 'frondline.sqlite'
 
 /**
  * Opens the store and brings its tables up to date. Throws when a migration fails; what went before it stays, and
- * the failed one leaves nothing behind.
+ * the failed one leaves nothing behind. Several processes may open one PostgreSQL database at once.
  */
-export async function openStore(settings: StoreSettings): Promise<Store> {
-  const db = new Kysely<Tables>({ dialect: sqliteDialect(join(settings.home, STORE_FILE)) })
-  try {
-    await bringUpToDate(db)
-  } catch (fault) {
-    await db.destroy()
-    throw fault
+export async function openStore({ home, databaseUrl, connections = 10, onLost = () => undefined }: StoreSettings): Promise<Store> {
+  if (databaseUrl != null) {
+    const server = { url: databaseUrl, onLost }
+    // Apart from the rest, because a serialisable transaction would look before it has waited for its turn.
+    await bringUpToDate(new Kysely({ dialect: postgresDialect({ ...server, connections: 2 }) }), postgresColumns)
+    return openOn('PostgreSQL', new RetryingKysely({ dialect: postgresDialect({ ...server, connections }) }))
   }
-  return { name: 'SQLite', db, close: () => db.destroy() }
+  const dialect = (): Dialect => sqliteDialect(join(home, STORE_FILE))
+  await bringUpToDate(new Kysely({ dialect: dialect() }), sqliteColumns)
+  return openOn('SQLite', new Kysely({ dialect: dialect() }))
 }
 
-async function bringUpToDate(db: Kysely<Tables>): Promise<void> {
-  const migrator = new Migrator({
-    db, provider: { getMigrations: () => Promise.resolve(migrationsFor(sqliteColumns)) },
-  })
-  const { error, results } = await migrator.migrateToLatest()
-  if (error === undefined) return
-  const failed = results?.find((result) => result.status === 'Error')?.migrationName ?? 'unknown'
-  throw new Error(`The store could not be brought up to date: migration "${failed}" failed.`, { cause: error })
+function openOn(name: Store['name'], db: Kysely<Tables>): Store {
+  return { name, db, close: () => db.destroy() }
+}
+
+async function bringUpToDate(db: Kysely<Tables>, kinds: ColumnKinds): Promise<void> {
+  const migrator = new Migrator({ db, provider: { getMigrations: () => Promise.resolve(migrationsFor(kinds)) } })
+  try {
+    const { error, results } = await migrator.migrateToLatest()
+    if (error === undefined) return
+    const failed = results?.find((result) => result.status === 'Error')?.migrationName
+    if (failed === undefined) throw error
+    throw new Error(`The store could not be brought up to date: migration "${failed}" failed.`, { cause: error })
+  } finally {
+    await db.destroy()
+  }
 }

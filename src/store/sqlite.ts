@@ -3,7 +3,8 @@ import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
 import {
   CompiledQuery, type ColumnDefinitionBuilder, type DatabaseConnection, type Dialect, type DialectAdapter, type Driver,
-  SqliteAdapter, SqliteDialect, type SqliteDialectConfig, SqliteDriver,
+  type QueryCompiler, type SelectModifierNode, SqliteAdapter, SqliteDialect, type SqliteDialectConfig, SqliteDriver,
+  SqliteQueryCompiler,
 } from 'kysely'
 import type { ColumnKinds } from './migrations/column-kinds.js'
 
@@ -21,6 +22,7 @@ export function sqliteDialect(file: string): Dialect {
 /** How this database makes the columns that differ between databases. */
 export const sqliteColumns: ColumnKinds = {
   rowNumber: { type: 'integer', build: (column: ColumnDefinitionBuilder) => column.primaryKey().autoIncrement() },
+  bytes: 'blob',
 }
 
 function openFile(file: string): Database.Database {
@@ -30,6 +32,8 @@ function openFile(file: string): Database.Database {
   database.pragma('synchronous = FULL')
   database.pragma('foreign_keys = ON')
   database.pragma(`busy_timeout = ${BUSY_MS}`)
+  // As PostgreSQL has it: a search that is to overlook capitals folds both sides with lower().
+  database.pragma('case_sensitive_like = ON')
   return database
 }
 
@@ -50,6 +54,16 @@ class UndoingAdapter extends SqliteAdapter {
   }
 }
 
+/**
+ * A transaction has the whole file to itself, so locking rows (`forUpdate`, `skipLocked`) means nothing here and is left
+ * out; repositories may ask for it for the sake of databases with more than one writer.
+ */
+class LocklessCompiler extends SqliteQueryCompiler {
+  protected override visitSelectModifier(node: SelectModifierNode): void {
+    if (node.modifier === 'Distinct' || node.modifier === undefined) super.visitSelectModifier(node)
+  }
+}
+
 class WritersFirstDialect extends SqliteDialect {
   readonly #config: SqliteDialectConfig
 
@@ -64,5 +78,9 @@ class WritersFirstDialect extends SqliteDialect {
 
   override createAdapter(): DialectAdapter {
     return new UndoingAdapter()
+  }
+
+  override createQueryCompiler(): QueryCompiler {
+    return new LocklessCompiler()
   }
 }

@@ -7,7 +7,7 @@ export type Db = Kysely<Tables> | Transaction<Tables>
 /** An open store. */
 export interface Store {
   /** The database's name, for titles and logs. */
-  readonly name: string
+  readonly name: 'SQLite' | 'PostgreSQL'
   readonly db: Kysely<Tables>
   /** Closes the database; nothing may be asked of it afterwards. */
   close(): Promise<void>

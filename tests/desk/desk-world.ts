@@ -7,6 +7,7 @@ import { createDesk, type Desk, type Member } from '../../src/desk/index.js'
 import { type Guide, loadGuide } from '../../src/guide/index.js'
 import { folderHome } from '../../src/photos/index.js'
 import { openStore, type Store } from '../../src/store/index.js'
+import { dropTestStore, testStore } from '../store/test-store.js'
 
 /** The present of every test, until it is moved. */
 export const NOON = '2026-05-14T12:00:00.000Z'
@@ -37,17 +38,17 @@ export interface World {
   now: Date
   /** The guide in use: assign to replace it while the desk is open. */
   guide: Guide
-  /** Closes the store's file and opens a new desk on it, as after a restart. */
+  /** Closes the store and opens a new desk on it, as after a restart. */
   reopen(): Promise<World>
   /** Makes a person and gives them as signed in. */
   member(name: string, role: Role): Promise<Member>
   close(): Promise<void>
 }
 
-/** A real desk on a real file, with the shipped guide. */
+/** A real desk on a real store, with the shipped guide. */
 export async function openWorld(home?: string): Promise<World> {
   const folder = home ?? await mkdtemp(join(tmpdir(), 'frondline-desk-'))
-  const store = await openStore({ home: folder })
+  const store = await openStore(await testStore(folder))
   const world = { now: new Date(NOON), guide: await shippedGuide() }
   const desk = createDesk({
     db: store.db, guide: () => world.guide, photos: folderHome(join(folder, 'photos')), clock: () => world.now, randomBytes: (count) => randomBytes(count),
@@ -64,6 +65,7 @@ export async function openWorld(home?: string): Promise<World> {
     },
     async close() {
       await store.close()
+      await dropTestStore(folder)
       await rm(folder, { recursive: true, force: true })
     },
   })

@@ -1,11 +1,12 @@
 import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { basename, join } from 'node:path'
 import { pino } from 'pino'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { whyNotFitForProduction } from '../../src/http/fit-for-production.js'
 import { readSettings, type RunningService, startService } from '../../src/http/index.js'
 import { shippedGuide } from '../desk/desk-world.js'
+import { dropTestStore, testStore } from '../store/test-store.js'
 
 let folder: string
 let running: RunningService[]
@@ -15,17 +16,25 @@ beforeEach(async () => {
 })
 afterEach(async () => {
   for (const service of running) await service.stop()
+  for (const home of ['home', 'other']) await dropTestStore(databaseName(home))
   await rm(folder, { recursive: true, force: true })
 })
 
 const quiet = pino({ level: 'silent' })
 
 async function start(environment: Record<string, string> = {}): Promise<RunningService> {
-  const settings = readSettings({ FRONDLINE_PORT: '0', FRONDLINE_HOME: join(folder, 'home'), ...environment })
+  const home = environment.FRONDLINE_HOME ?? join(folder, 'home')
+  const { databaseUrl } = await testStore(databaseName(home))
+  const settings = readSettings({
+    FRONDLINE_PORT: '0', FRONDLINE_HOME: home, ...(databaseUrl == null ? {} : { DATABASE_URL: databaseUrl }), ...environment,
+  })
   const service = await startService(settings, quiet, { webDir: folder })
   running.push(service)
   return service
 }
+
+/** Homes of one test have the same names as those of another; their databases may not. */
+const databaseName = (home: string): string => `${folder}-${basename(home)}`
 
 async function stop(service: RunningService): Promise<void> {
   await service.stop()

@@ -2,7 +2,7 @@
 import { keepSignInAttempt, openStore, signInAttempt } from '../../src/store/index.js'
 
 const [home = '', times = '0'] = process.argv.slice(2)
-const store = await openStore({ home })
+const store = await openStore({ home, databaseUrl: process.env.DATABASE_URL ?? null })
 for (let turn = 0; turn < Number(times); turn++) {
   await store.db.transaction().execute(async (trx) => {
     // Read first and then write what was read plus one: after a plain BEGIN one of two such writers would be refused.

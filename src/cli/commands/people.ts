@@ -9,7 +9,7 @@ import { notice, print } from '../terminal.js'
 /** `frondline people`: who may sign in. Works on the store while the service runs. */
 export function peopleCommand(): Command {
   return new Command('people')
-    .description('See and change who may sign in. The store is the folder in FRONDLINE_HOME, ./frondline-data when not set.')
+    .description('See and change who may sign in. The store is the database in DATABASE_URL, or the folder in FRONDLINE_HOME, ./frondline-data when neither is set.')
     .addCommand(new Command('add')
       .description('Make an account with a random password, which is printed once.')
       .argument('<name>', 'the name to sign in with')
@@ -38,7 +38,7 @@ export function peopleCommand(): Command {
 }
 
 async function withStore(work: (room: PeopleRoom) => Promise<void>): Promise<void> {
-  const store = await openStore({ home: readSettings(process.env).home })
+  const store = await openStore(readSettings(process.env))
   try {
     await work({ db: store.db, now: () => new Date(), randomBytes: (count) => randomBytes(count) })
   } catch (fault) {

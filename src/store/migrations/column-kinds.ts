@@ -9,4 +9,6 @@ export interface ColumnKinds {
     readonly type: 'integer' | 'bigint' | RawType
     build(column: ColumnDefinitionBuilder): ColumnDefinitionBuilder
   }
+  /** Bytes, read as a Buffer. */
+  readonly bytes: 'blob' | 'bytea'
 }
