@@ -77,7 +77,7 @@ describe('PostgreSQL: several processes on one database', () => {
       { env: { ...process.env, DATABASE_URL: url } })
     await Promise.all([count(), count()])
     expect((await signInAttempt(store.db, 'key'))?.failures).toBe(30)
-  })
+  }, 60_000)
 
   it('gives each of two who claim rows at once rows of their own', async () => {
     const row = (link: string) => ({

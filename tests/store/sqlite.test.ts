@@ -62,7 +62,7 @@ describe('SQLite: two processes on one file', () => {
       process.execPath, ['--import', 'tsx', join(import.meta.dirname, 'counting-process.ts'), home, '15'])
     await Promise.all([count(), count()])
     expect((await signInAttempt(store.db, 'key'))?.failures).toBe(30)
-  })
+  }, 60_000)
 
   it('takes the write lock when a transaction begins, so that a second writer cannot slip between', async () => {
     const file = new Database(join(home, STORE_FILE), { timeout: 0 })
