@@ -10,9 +10,14 @@ export const ComplaintRow = z.object({ node: z.string(), phrases: z.array(z.stri
 export const ComplaintRows = z.object({ complaints: z.array(ComplaintRow) }).meta({ id: 'ComplaintRows' })
 
 export const ProblemRow = z.object({ problem: z.string(), name: z.string(), what: z.string() }).meta({ id: 'ProblemRow' })
-/** A host's problems with the advice text a specialist may start an answer from. */
+/** Problems with their plants and the text a specialist may start an answer from. */
 export const ProblemRows = z.object({
-  problems: z.array(ProblemRow.extend({ advice: z.string() })),
+  problems: z.array(ProblemRow.extend({
+    plants: z.array(z.object({ host: z.string(), name: z.string() })),
+    advice: z.string(),
+    /** Sentences of the guide's advice that the text leaves out, because they send the asker to a specialist. */
+    leftOut: z.array(z.string()),
+  })),
 }).meta({ id: 'ProblemRows' })
 
 export const RegionView = z.object({

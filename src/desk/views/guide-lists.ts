@@ -4,6 +4,7 @@ import { hearWords } from '../cases/hear-words.js'
 import { DeskFault } from '../desk-fault.js'
 import { hostNamed, redFlagNamed } from '../guide-names.js'
 import type { Knowledge } from '../room.js'
+import { answerText } from './answer-text.js'
 import { flagCard } from './cards.js'
 import { offers } from './place-view.js'
 
@@ -35,9 +36,13 @@ export function complaintRows(guide: Guide, hostName: string): ComplaintRows {
 export function problemRows(guide: Guide, hostName: string): ProblemRows {
   const problems = hostName === ANY_HOST ? guide.problems : problemsOf(guide, findHost(guide, hostName))
   return {
-    problems: problems.map((problem) => (
-      { problem: problem.id, name: problem.name, what: problem.what, advice: adviceText(problem) }
-    )).sort((a, b) => a.name.localeCompare(b.name, 'en')),
+    problems: problems.map((problem) => {
+      const { text, leftOut } = answerText(problem)
+      return {
+        problem: problem.id, name: problem.name, what: problem.what, plants: plantsOf(guide, problem),
+        advice: text, leftOut: [...leftOut],
+      }
+    }).sort((a, b) => a.name.localeCompare(b.name, 'en')),
   }
 }
 
@@ -51,21 +56,6 @@ export function suggestionsFor(knowledge: Knowledge, words: string): Suggestions
   }
 }
 
-/** A problem's advice as plain text, for a specialist to start an answer from. */
-export function adviceText({ advice, cautions, watch }: Problem): string {
-  const part = (title: string, lines: readonly string[]): string[] => (
-    lines.length === 0 ? [] : [`${title}\n${lines.map((line) => `- ${line}`).join('\n')}`]
-  )
-  return [
-    advice.bottomLine,
-    ...(watch === null ? [] : [watch.escalate]),
-    ...part('Do now', advice.doNow), ...part('Not worth doing', advice.notWorthDoing),
-    ...part('Next year', advice.nextYear),
-    ...(advice.spray === 'none' ? [] : [advice.spray]),
-    ...part('Take care', cautions),
-  ].join('\n\n')
-}
-
 function findHost(guide: Guide, name: string): Host {
   const host = hostNamed(guide, name)
   if (host === null) throw new DeskFault('HOST_NOT_FOUND')
@@ -74,4 +64,8 @@ function findHost(guide: Guide, name: string): Host {
 
 function problemsOf(guide: Guide, host: Host): Problem[] {
   return [...host.problems].flatMap((number) => guide.problems[number] ?? [])
+}
+
+function plantsOf(guide: Guide, { number }: Problem): { host: string; name: string }[] {
+  return guide.hosts.filter(({ problems }) => problems.includes(number)).map(({ id, name }) => ({ host: id, name }))
 }
