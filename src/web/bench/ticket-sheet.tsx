@@ -8,7 +8,8 @@ import { WatchNotices } from '../case/watch-notices.js'
 import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
 import { momentInWords } from '../wording/day.js'
 import type { StaffService } from '../wire/staff-service.js'
-import { AnswerForm } from './answer-form.js'
+import { PlaceGuesses } from './place-guesses.js'
+import { SettleForm } from './settle-form.js'
 
 interface TicketSheetProps {
   readonly service: StaffService
@@ -93,6 +94,7 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
           </section>
           <SpecimenLabel view={file} districtName={region?.districts.find(row => row.district === file.district)?.name ?? file.district} />
         </div>
+        <PlaceGuesses view={file} />
         {file.lines.length === 0 ? <p class="step hint">No check was answered.</p> : <FilledLines lines={file.lines} />}
         {file.notes.length > 0 && (
           <section class="step notes"><h3>Notes</h3><ul>{file.notes.map((note, place) => <li key={place}><span class="written">{note.text}</span> <span class="origin">{momentInWords(note.at)}</span></li>)}</ul></section>
@@ -102,7 +104,7 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
         <section class="step contact-card"><h3>Contact</h3><ContactRows view={view} /></section>
         {view.state === 'waiting' && <p class="step"><button type="button" class="main" disabled={sending} onClick={take}>Take this ticket<kbd>T</kbd></button></p>}
         {mine && (
-          <AnswerForm
+          <SettleForm
             service={service} view={view} sending={sending} textRef={answerText}
             onSettle={(body: SettleTicket) => void change(() => service.settleTicket(ticket, body))}
           />
