@@ -144,7 +144,15 @@ export const CaseStep = z.discriminatedUnion('kind', [
   }),
 ]).meta({ id: 'CaseStep' })
 
-export const TicketState = z.enum(['waiting', 'taken', 'settled'])
+/**
+ * Where a ticket stands. A merged ticket was a repeat of another; its asker is shown that other one's state and reply.
+ *
+ *   waiting → taken → asked back ⇄ answered by asker → settled
+ *                 ↘ sent as a sample ↗
+ */
+export const TicketState = z.enum([
+  'waiting', 'taken', 'asked back', 'answered by asker', 'sent as a sample', 'settled', 'merged',
+]).meta({ id: 'TicketState' })
 
 /** The specialist's word on a ticket, as the asker sees it. */
 export const Reply = z.object({
@@ -162,6 +170,21 @@ export const PhotoView = z.object({
   /** Who sent it: whoever holds the case's link, or somebody of the helpline who was signed in. */
   from: z.enum(['asker', 'helpline']),
 }).meta({ id: 'PhotoView' })
+
+/** What a specialist wants to know from the asker. */
+export const AskedBack = z.object({
+  /** The specialist's own words; empty when the checks or the wish for photos say it all. */
+  text: z.string(), at: z.string(),
+  /** The checks asked, each with the answer the case has now; `fresh` when it was given after the asking back. */
+  checks: z.array(z.object({ check: CheckCard, answer: z.string().nullable(), fresh: z.boolean() })),
+  /** True when photos are wanted. */
+  photos: z.boolean(),
+  /** True once the asker has answered anything of it: a check, words or a photo. */
+  answered: z.boolean(),
+}).meta({ id: 'AskedBack' })
+
+/** A sample on its way to a laboratory. */
+export const SampleNote = z.object({ number: z.string(), packed: z.string(), at: z.string() }).meta({ id: 'SampleNote' })
 
 export const CaseView = z.object({
   link: CaseLink, revision: Revision,
@@ -181,7 +204,17 @@ export const CaseView = z.object({
   photos: z.array(PhotoView),
   step: CaseStep,
   ticket: z.object({
-    state: TicketState, openedAt: z.string(), contactGiven: z.boolean(), reply: Reply.nullable(),
+    state: TicketState, openedAt: z.string(), contactGiven: z.boolean(),
+    /** The answer that stands. */
+    reply: Reply.nullable(),
+    /** Answers given before and changed since, first one first; they stay visible beside the one that stands. */
+    earlierReplies: z.array(Reply),
+    /**
+     * The open question of the specialist, null when there is none. Answer its checks by `POST answers`, or send words
+     * or photos; whatever comes lands on the ticket.
+     */
+    askedBack: AskedBack.nullable(),
+    sample: SampleNote.nullable(),
   }).nullable(),
   guide: z.string(),
 }).meta({ id: 'CaseView' })
@@ -206,6 +239,9 @@ export type TurnLine = z.infer<typeof TurnLine>
 export type WatchLine = z.infer<typeof WatchLine>
 export type AdviceCard = z.infer<typeof AdviceCard>
 export type CaseStep = z.infer<typeof CaseStep>
+export type TicketState = z.infer<typeof TicketState>
 export type Reply = z.infer<typeof Reply>
 export type PhotoView = z.infer<typeof PhotoView>
+export type AskedBack = z.infer<typeof AskedBack>
+export type SampleNote = z.infer<typeof SampleNote>
 export type CaseView = z.infer<typeof CaseView>

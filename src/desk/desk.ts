@@ -1,7 +1,10 @@
 import type {
-  AddWords, AnswerCheck, CallList, CarryOn, CaseView, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase,
-  PhotoKept, PhotoSize, ProblemRows, RegionView, Role, SettlePlace, SettleTicket, SignIn, Suggestions, TicketList, TicketView,
+  AddWords, AnswerCheck, AskBack, CallList, CarryOn, CaseView, Colleagues, ComplaintRows, HandOn, HandOver, HostRows, KeptCases,
+  KeptSuggestions, NoteCall, NoteForColleagues, OpenCase, OtherTicket, PhotoKept, PhotoSize, ProblemRows, RecordResult, RegionView,
+  ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, Suggestions, TicketContact, TicketList, TicketView,
 } from '../../shared/index.js'
+import { keptCases, keptSuggestions } from './casebook/keep.js'
+import { reviewTicket } from './casebook/review.js'
 import { answerChange } from './cases/answer-change.js'
 import { closeCall, listCalls } from './cases/calls.js'
 import { carryOnChange } from './cases/carry-on-change.js'
@@ -19,8 +22,16 @@ import { addPhoto, type ReadFile } from './photos/add-photo.js'
 import { removePhoto } from './photos/remove-photo.js'
 import { showPhoto, type ShownPhoto } from './photos/show-photo.js'
 import { sweepPictures } from './photos/sweep-pictures.js'
+import { sealAnew } from './privacy/contacts.js'
 import { type DeskParts, furnishRoom } from './room.js'
-import { listTickets, settleTicket, showTicket, takeTicket } from './tickets/ticket-desk.js'
+import { askBack } from './tickets/ask-back.js'
+import { listTickets, type Sought } from './tickets/list-tickets.js'
+import { linkTicket, mergeTicket, unlinkTicket, unmergeTicket } from './tickets/relate.js'
+import { recordResult, sendSample } from './tickets/samples.js'
+import { readContact } from './tickets/ticket-contact.js'
+import {
+  amendTicket, giveBack, handOn, listColleagues, noteForColleagues, reopenTicket, settleTicket, showTicket, takeTicket,
+} from './tickets/ticket-desk.js'
 import { complaintRows, hostRows, problemRows, regionView, suggestionsFor } from './views/guide-lists.js'
 import { showCase } from './views/show-case.js'
 
@@ -53,10 +64,30 @@ export interface Desk {
   listCalls(who: Member): Promise<CallList>
   closeCall(link: string, who: Member): Promise<CallList>
 
-  listTickets(state: 'waiting' | 'taken' | 'settled'): Promise<TicketList>
+  listTickets(search: Sought): Promise<TicketList>
   showTicket(ticket: string, who: Member): Promise<TicketView>
   takeTicket(ticket: string, who: Member): Promise<TicketView>
+  reviewTicket(ticket: string, body: ReviewTicket): Promise<SettleReview>
   settleTicket(ticket: string, body: SettleTicket, who: Member): Promise<TicketView>
+  amendTicket(ticket: string, body: SettleTicket, who: Member): Promise<TicketView>
+  reopenTicket(ticket: string, who: Member): Promise<TicketView>
+  giveBack(ticket: string, who: Member): Promise<TicketView>
+  handOn(ticket: string, body: HandOn, who: Member): Promise<TicketView>
+  listColleagues(): Promise<Colleagues>
+  askBack(ticket: string, body: AskBack, who: Member): Promise<TicketView>
+  sendSample(ticket: string, body: SendSample, who: Member): Promise<TicketView>
+  recordResult(ticket: string, body: RecordResult, who: Member): Promise<TicketView>
+  noteForColleagues(ticket: string, body: NoteForColleagues, who: Member): Promise<TicketView>
+  mergeTicket(ticket: string, body: OtherTicket, who: Member): Promise<TicketView>
+  unmergeTicket(ticket: string, who: Member): Promise<TicketView>
+  linkTicket(ticket: string, body: OtherTicket, who: Member): Promise<TicketView>
+  unlinkTicket(ticket: string, body: OtherTicket, who: Member): Promise<TicketView>
+  readContact(ticket: string, who: Member): Promise<TicketContact>
+  keptCases(): Promise<KeptCases>
+  keptSuggestions(): Promise<KeptSuggestions>
+
+  /** At every start: seals contact details that lie open or under an older key. */
+  sealAnew(): Promise<void>
 
   signIn(body: SignIn, address: string): Promise<SignedIn>
   signOut(token: string): Promise<void>
@@ -105,10 +136,29 @@ export function createDesk(parts: DeskParts): Desk {
     listCalls: (who) => listCalls(room, who),
     closeCall: (link, who) => closeCall(room, link, who),
 
-    listTickets: (state) => listTickets(room, state),
+    listTickets: (search) => listTickets(room, search),
     showTicket: (ticket, who) => showTicket(room, ticket, who),
     takeTicket: (ticket, who) => takeTicket(room, ticket, who),
+    reviewTicket: (ticket, body) => reviewTicket(room, ticket, body),
     settleTicket: (ticket, body, who) => settleTicket(room, ticket, body, who),
+    amendTicket: (ticket, body, who) => amendTicket(room, ticket, body, who),
+    reopenTicket: (ticket, who) => reopenTicket(room, ticket, who),
+    giveBack: (ticket, who) => giveBack(room, ticket, who),
+    handOn: (ticket, body, who) => handOn(room, ticket, body, who),
+    listColleagues: () => listColleagues(room),
+    askBack: (ticket, body, who) => askBack(room, ticket, body, who),
+    sendSample: (ticket, body, who) => sendSample(room, ticket, body, who),
+    recordResult: (ticket, body, who) => recordResult(room, ticket, body, who),
+    noteForColleagues: (ticket, body, who) => noteForColleagues(room, ticket, body, who),
+    mergeTicket: (ticket, body, who) => mergeTicket(room, ticket, body, who),
+    unmergeTicket: (ticket, who) => unmergeTicket(room, ticket, who),
+    linkTicket: (ticket, body, who) => linkTicket(room, ticket, body, who),
+    unlinkTicket: (ticket, body, who) => unlinkTicket(room, ticket, body, who),
+    readContact: (ticket, who) => readContact(room, ticket, who),
+    keptCases: () => keptCases(room),
+    keptSuggestions: () => keptSuggestions(room),
+
+    sealAnew: () => sealAnew(room),
 
     signIn: (body, address) => signIn(room, body, address),
     signOut: (token) => signOut(room, token),

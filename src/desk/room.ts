@@ -3,6 +3,7 @@ import type { Guide } from '../guide/index.js'
 import { buildMatchIndex, type MatchIndex } from '../match/index.js'
 import type { PhotoHome } from '../photos/index.js'
 import type { Tables } from '../store/index.js'
+import type { KeyRing } from './privacy/key-ring.js'
 
 /** What the desk is given to work with. */
 export interface DeskParts {
@@ -12,6 +13,8 @@ export interface DeskParts {
   readonly photos: PhotoHome
   readonly clock: () => Date
   readonly randomBytes: (count: number) => Uint8Array
+  /** Seals contact details and the secrets of one-time codes. */
+  readonly keys: KeyRing
 }
 
 /** The guide and what is built from it. */
@@ -27,6 +30,7 @@ export interface Room {
   readonly photos: PhotoHome
   readonly now: () => Date
   readonly randomBytes: (count: number) => Uint8Array
+  readonly keys: KeyRing
 }
 
 /** As much of the room as accounts need: no guide. */
@@ -40,7 +44,9 @@ export function furnishRoom(parts: DeskParts): Room {
   }
   // Now, or the first asker would wait for it.
   knowledge()
-  return { db: parts.db, knowledge, photos: parts.photos, now: parts.clock, randomBytes: parts.randomBytes }
+  return {
+    db: parts.db, knowledge, photos: parts.photos, now: parts.clock, randomBytes: parts.randomBytes, keys: parts.keys,
+  }
 }
 
 /** Building an index takes a good part of a second, so it is done once for each guide. */

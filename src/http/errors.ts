@@ -92,6 +92,25 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
     status: 409, title: 'The photo is with the specialist',
     sentence: 'The case was handed over, so its photos stay with it. Ask the specialist if one has to go.',
   },
+  TICKET_ELSEWHERE: {
+    status: 409, title: 'Not in this state', sentence: 'This ticket is {state}{holder}, so {move} now. Nothing was changed.',
+  },
+  TICKET_MERGED: {
+    status: 409, title: 'The ticket is merged', sentence: 'This ticket is merged into ticket {into}. Work on that one, or take them apart first.',
+  },
+  TICKET_ITSELF: { status: 422, title: 'The same ticket', sentence: 'A ticket cannot be merged or linked with itself.' },
+  TICKET_HAS_REPEATS: {
+    status: 409, title: 'The ticket has repeats', sentence: 'Other tickets are merged into this one. Merge this one\'s repeats into the other ticket first.',
+  },
+  UNKNOWN_COLLEAGUE: {
+    status: 422, title: 'No such colleague', sentence: 'Nobody called "{name}" works at the bench, so the ticket was not handed on.',
+  },
+  SAMPLE_KNOWN: {
+    status: 409, title: 'The sample is known', sentence: 'This ticket has a sample with the number {number} already.',
+  },
+  SAMPLE_NOT_FOUND: {
+    status: 422, title: 'No such sample', sentence: 'This ticket has no sample with the number {number}.',
+  },
   SIGN_IN_FAILED: {
     status: 401, title: 'Not signed in', sentence: 'The name and the password do not go together. Check both and try again.',
   },

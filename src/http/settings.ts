@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { keyFromText } from './key-text.js'
 
 /** How the service runs; read from the environment once. */
 export interface Settings {
@@ -21,6 +22,8 @@ export interface Settings {
   readonly casesPerMinute: number
   /** Sign-ins that one address may try in a minute. */
   readonly signInsPerMinute: number
+  /** Keys that seal contact details: the first seals, the others open what they sealed before. Empty where none is set. */
+  readonly contactKeys: readonly Uint8Array[]
 }
 
 /** A setting that does not fit. The message names every one of them. */
@@ -48,6 +51,7 @@ export function readSettings(environment: Readonly<Record<string, string | undef
     trees: settings.FRONDLINE_TREES, panelOrigins: settings.FRONDLINE_PANEL_ORIGINS,
     behindHttps: settings.FRONDLINE_BEHIND_HTTPS, production: settings.NODE_ENV === 'production',
     casesPerMinute: settings.FRONDLINE_CASES_PER_MINUTE, signInsPerMinute: settings.FRONDLINE_SIGN_INS_PER_MINUTE,
+    contactKeys: settings.FRONDLINE_CONTACT_KEY,
   }
 }
 
@@ -91,6 +95,17 @@ function isOrigin(text: string): boolean {
   return /^https?:\/\//.test(text) && URL.canParse(text) && new URL(text).origin === text
 }
 
+// A key is never quoted in the message: it ends up in a log.
+const keys = z.string().optional().transform((text, context) => {
+  const listed = (text ?? '').split(/[\s,]+/).filter((key) => key !== '')
+  return listed.flatMap((key) => {
+    const bytes = keyFromText(key)
+    if (bytes !== null) return [bytes]
+    context.addIssue('Expected keys of 32 bytes in base64, as "openssl rand -base64 32" makes them, with commas between.')
+    return []
+  })
+})
+
 const Environment = z.object({
   FRONDLINE_PORT: wholeNumber(0, 65_535, 8420),
   FRONDLINE_HOST: z.string().trim().default('127.0.0.1'),
@@ -102,5 +117,6 @@ const Environment = z.object({
   FRONDLINE_BEHIND_HTTPS: yesOrNo,
   FRONDLINE_CASES_PER_MINUTE: wholeNumber(1, 1_000_000, 30),
   FRONDLINE_SIGN_INS_PER_MINUTE: wholeNumber(1, 1_000_000, 30),
+  FRONDLINE_CONTACT_KEY: keys,
   NODE_ENV: z.string().optional(),
 })

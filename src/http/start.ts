@@ -5,6 +5,7 @@ import { createDesk, type NewAccount } from '../desk/index.js'
 import { folderHome, sweepUnfinished } from '../photos/index.js'
 import { openStore } from '../store/index.js'
 import { buildApp } from './build-app.js'
+import { contactKeys } from './contact-keys.js'
 import { whyNotFitForProduction } from './fit-for-production.js'
 import { listen } from './listen.js'
 import type { Settings } from './settings.js'
@@ -49,9 +50,11 @@ export async function startService(
 
     const photoFolder = join(settings.home, 'photos')
     await sweepUnfinished(photoFolder)
+    const keys = await contactKeys(settings)
     const desk = createDesk({
-      db: store.db, guide: guide.current, photos: folderHome(photoFolder), clock, randomBytes: (count) => randomBytes(count),
+      db: store.db, guide: guide.current, photos: folderHome(photoFolder), clock, randomBytes: (count) => randomBytes(count), keys,
     })
+    await desk.sealAnew()
     const newAccounts = guide.current().region.demonstration ? await desk.addDemonstrationPeople() : []
 
     const port = await listen(buildApp({ desk, log, settings, webDir }), settings)

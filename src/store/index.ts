@@ -2,7 +2,10 @@ export { advanceCase, caseById, caseByLink, closeCall, insertCase, openCallsOf }
 export type { CaseAdvance, CaseRow } from './cases.js'
 export { appendCaseChange, caseChangeAt, caseChanges, caseChangesSince } from './case-changes.js'
 export type { CaseChangeRow } from './case-changes.js'
-export { contactOf, insertContact } from './contacts.js'
+export {
+  allContacts, appendContactRead, contactOf, contactReadsOf, contactsSettledBefore, eraseContact, keepContact,
+  removeUnsealedContact, ticketsWithMark, unsealedContacts,
+} from './contacts.js'
 export type { ContactRow } from './contacts.js'
 export { openStore, STORE_FILE } from './open-store.js'
 export type { StoreSettings } from './open-store.js'
@@ -21,6 +24,16 @@ export type { Tables } from './tables.js'
 export { appendTicketChange, ticketChanges } from './ticket-changes.js'
 export type { TicketChangeRow } from './ticket-changes.js'
 export {
-  insertTicket, markUrgent, settledTickets, settleTicket, takeTicket, ticketByCase, ticketById, ticketsInNeed,
+  appendCasebookCase, appendNote, appendQuestion, appendReply, appendResult, appendSample, appendSuggestion, casebookCases,
+  colleagueNotesOf, markQuestionAnswered, questionsOf, repliesOf, resultsOf, samplesOf, treeSuggestions,
+} from './ticket-papers.js'
+export type {
+  CasebookCaseRow, LabResultRow, LabSampleRow, TicketNoteRow, TicketQuestionRow, TicketReplyRow, TreeSuggestionRow,
+} from './ticket-papers.js'
+export { relatedTo, relateTickets, unrelateTickets } from './ticket-relations.js'
+export { keepTicketSeek, searchTickets } from './ticket-search.js'
+export type { TicketQuery } from './ticket-search.js'
+export {
+  advanceTicket, insertTicket, raiseTicket, ticketByCase, ticketById, ticketsById, ticketsMergedInto,
 } from './tickets.js'
-export type { TicketRecord, TicketWithTaker } from './tickets.js'
+export type { TicketAdvance, TicketRecord, TicketWithTaker } from './tickets.js'

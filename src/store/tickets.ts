@@ -1,4 +1,4 @@
-import type { Insertable, Selectable } from 'kysely'
+import type { Insertable, Selectable, Updateable } from 'kysely'
 import type { Db } from './store.js'
 import type { TicketTable } from './tables.js'
 
@@ -22,46 +22,34 @@ export function ticketById(db: Db, id: number): Promise<TicketWithTaker | undefi
   return withTaker(db).where('ticket.id', '=', id).executeTakeFirst()
 }
 
-/** Waiting or taken tickets in order of need: urgent first, then oldest. */
-export function ticketsInNeed(db: Db, state: 'waiting' | 'taken', most: number): Promise<TicketWithTaker[]> {
-  return withTaker(db).where('ticket.state', '=', state)
-    .orderBy('ticket.urgent', 'desc').orderBy('ticket.opened_at').orderBy('ticket.id')
-    .limit(most).execute()
+/** The tickets with these numbers, by number. */
+export async function ticketsById(db: Db, ids: readonly number[]): Promise<TicketWithTaker[]> {
+  return ids.length === 0 ? [] : withTaker(db).where('ticket.id', 'in', ids).orderBy('ticket.id').execute()
 }
 
-/** Settled tickets, the last settled first. */
-export function settledTickets(db: Db, most: number): Promise<TicketWithTaker[]> {
-  return withTaker(db).where('ticket.state', '=', 'settled')
-    .orderBy('ticket.settled_at', 'desc').orderBy('ticket.id', 'desc')
-    .limit(most).execute()
+/** The repeats that were merged into this ticket. */
+export function ticketsMergedInto(db: Db, id: number): Promise<TicketWithTaker[]> {
+  return withTaker(db).where('ticket.merged_into', '=', id).orderBy('ticket.id').execute()
 }
 
-/** Gives a waiting ticket to a person. False when it is no longer waiting; then nothing is changed. */
-export async function takeTicket(db: Db, id: number, personId: number, at: string): Promise<boolean> {
-  const { numUpdatedRows } = await db.updateTable('ticket')
-    .set({ state: 'taken', taken_by: personId, taken_at: at })
-    .where('id', '=', id).where('state', '=', 'waiting')
+/** What one change may alter in a ticket's row. */
+export type TicketAdvance = Omit<Updateable<TicketTable>, 'id' | 'case_id' | 'version' | 'opened_at'>
+
+/** Changes a ticket that is still at this version. False when somebody else was first; then nothing is changed. */
+export async function advanceTicket(db: Db, id: number, version: number, advance: TicketAdvance): Promise<boolean> {
+  const { numUpdatedRows } = await db.updateTable('ticket').set({ ...advance, version: version + 1 })
+    .where('id', '=', id).where('version', '=', version)
     .executeTakeFirstOrThrow()
   return numUpdatedRows === 1n
 }
 
-/** Settles a ticket that this person has. False when it is settled or not theirs; then nothing is changed. */
-export async function settleTicket(
-  db: Db, id: number, personId: number, reply: string, at: string,
-): Promise<boolean> {
-  const { numUpdatedRows } = await db.updateTable('ticket')
-    .set({ state: 'settled', reply, settled_at: at })
-    .where('id', '=', id).where('state', '=', 'taken').where('taken_by', '=', personId)
-    .executeTakeFirstOrThrow()
-  return numUpdatedRows === 1n
+/** Raises a ticket's urgency to this level, with the reason. It never goes down. */
+export async function raiseTicket(db: Db, id: number, level: number, why: string): Promise<void> {
+  await db.updateTable('ticket').set({ urgent: level, why }).where('id', '=', id).where('urgent', '<', level).execute()
 }
 
-/** Marks a ticket urgent, with the reason. A ticket never stops being urgent. */
-export async function markUrgent(db: Db, id: number, why: string): Promise<void> {
-  await db.updateTable('ticket').set({ urgent: 1, why }).where('id', '=', id).where('urgent', '=', 0).execute()
-}
-
-function withTaker(db: Db) {
+/** The ticket's row with its taker's name; searches begin from this. */
+export function withTaker(db: Db) {
   return db.selectFrom('ticket').leftJoin('person', 'person.id', 'ticket.taken_by')
     .selectAll('ticket').select('person.name as taker')
 }

@@ -3,7 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { CaseView, Role } from '../../shared/index.js'
-import { createDesk, type Desk, type Member } from '../../src/desk/index.js'
+import { createDesk, type Desk, KEY_BYTES, keyRing, type KeyRing, type Member } from '../../src/desk/index.js'
 import { type Guide, loadGuide } from '../../src/guide/index.js'
 import { folderHome } from '../../src/photos/index.js'
 import { openStore, type Store } from '../../src/store/index.js'
@@ -30,6 +30,11 @@ export function shippedGuide(): Promise<Guide> {
   return loaded
 }
 
+/** Keys for tests: the same in every world, so that a world can be reopened. */
+export function testKeys(): KeyRing {
+  return keyRing([{ id: 'test', bytes: new Uint8Array(KEY_BYTES).fill(7) }], randomBytes)
+}
+
 export interface World {
   readonly desk: Desk
   readonly store: Store
@@ -51,7 +56,8 @@ export async function openWorld(home?: string): Promise<World> {
   const store = await openStore(await testStore(folder))
   const world = { now: new Date(NOON), guide: await shippedGuide() }
   const desk = createDesk({
-    db: store.db, guide: () => world.guide, photos: folderHome(join(folder, 'photos')), clock: () => world.now, randomBytes: (count) => randomBytes(count),
+    db: store.db, guide: () => world.guide, photos: folderHome(join(folder, 'photos')), clock: () => world.now,
+    randomBytes: (count) => randomBytes(count), keys: testKeys(),
   })
   return Object.assign(world, {
     desk, store, home: folder,

@@ -16,7 +16,7 @@ afterEach(() => world.close())
 const later = (hours: number) => {
   world.now = new Date(world.now.getTime() + hours * 3_600_000)
 }
-const waiting = async () => (await world.desk.listTickets('waiting')).tickets
+const waiting = async () => (await world.desk.listTickets({ state: 'waiting' })).tickets
 
 async function handedOver(words = LETTUCE_WORDS) {
   const { link } = await world.desk.openCase({ words }, null)
@@ -136,7 +136,7 @@ describe('desk: the list of tickets', () => {
     await world.desk.settleTicket(two.ticket, ANSWER, sedge)
     later(1)
     await world.desk.settleTicket(three.ticket, ANSWER, sedge)
-    const states = await Promise.all((['waiting', 'taken', 'settled'] as const).map((state) => world.desk.listTickets(state)))
+    const states = await Promise.all((['waiting', 'taken', 'settled'] as const).map((state) => world.desk.listTickets({ state })))
     expect(states.map(({ tickets }) => tickets.map(({ ticket }) => ticket)))
       .toEqual([[], [one.ticket], [three.ticket, two.ticket]])
     expect(first(states[2]?.tickets ?? []).why).toBe('Settled on 2026-05-14')

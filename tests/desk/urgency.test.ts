@@ -25,21 +25,21 @@ describe('what makes a hand-over urgent', () => {
     const emergency = guide.redFlags.find(({ level }) => level === 'emergency')
     const cards = [caution, emergency].flatMap((flag) => flag?.id ?? [])
     expect(cards).toHaveLength(2)
-    expect(urgencyOf(guide, { cards, differential: [] })).toBe(`Red flag: ${emergency?.title ?? ''}`)
-    expect(urgencyOf(guide, { cards: cards.slice(0, 1), differential: [] })).toBe(`Red flag: ${caution?.title ?? ''}`)
+    expect(urgencyOf(guide, { cards, differential: [] })).toEqual({ level: 2, why: `Red flag: ${emergency?.title ?? ''}` })
+    expect(urgencyOf(guide, { cards: cards.slice(0, 1), differential: [] })).toEqual({ level: 2, why: `Red flag: ${caution?.title ?? ''}` })
   })
 
   it('names a problem to be reported from one chance in ten on', async () => {
     const { guide, id, name } = await costing('regulated')
     expect(urgencyOf(guide, { cards: [], differential: [likely(null, 0.9), likely(id, URGENT_FROM)] }))
-      .toBe(`Could be ${name}, to be reported`)
+      .toEqual({ level: 1, why: `Could be ${name}, to be reported` })
     expect(urgencyOf(guide, { cards: [], differential: [likely(null, 0.91), likely(id, 0.0999)] })).toBeNull()
   })
 
   it('names a dangerous problem from one chance in ten on', async () => {
     const { guide, id, name } = await costing('dangerous')
     expect(urgencyOf(guide, { cards: [], differential: [likely(id, 0.1)] }))
-      .toBe(`Could be ${name}, where a mistake is dangerous`)
+      .toEqual({ level: 1, why: `Could be ${name}, where a mistake is dangerous` })
   })
 
   it('looks at every problem of the guide without fault', async () => {

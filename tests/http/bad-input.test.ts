@@ -16,7 +16,7 @@ beforeAll(async () => {
   sedge = await world.signedIn('sedge', 'specialist')
   const handed = await openCase(world.app, 'my rose has black spots')
   await supertest(world.app).post(`/api/cases/${handed.link}/hand-over`).send({ revision: 0 }).expect(200)
-  ticket = (await world.desk.desk.listTickets('waiting')).tickets[0]?.ticket ?? ''
+  ticket = (await world.desk.desk.listTickets({ state: 'waiting' })).tickets[0]?.ticket ?? ''
   view = await openCase(world.app, 'my lettuce has yellow blocks on its leaves')
   before = await everything()
 })

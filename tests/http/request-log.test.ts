@@ -6,6 +6,7 @@ import { createDesk } from '../../src/desk/index.js'
 import { hiddenAddress } from '../../src/http/hidden-address.js'
 import { buildApp } from '../../src/http/index.js'
 import { folderHome } from '../../src/photos/index.js'
+import { testKeys } from '../desk/desk-world.js'
 import { type HttpWorld, openCase, openHttpWorld, problemOf } from './http-world.js'
 
 describe('an address in the log', () => {
@@ -60,6 +61,7 @@ describe('the request log', () => {
     const { store, guide, home, now } = world.desk
     const desk = createDesk({
       db: store.db, guide: () => guide, photos: folderHome(home), clock: () => now, randomBytes: (count) => randomBytes(count),
+      keys: testKeys(),
     })
     const settings = { panelOrigins: [], behindHttps: false, casesPerMinute: 10, signInsPerMinute: 10 }
     const app = buildApp({ desk, log, settings, webDir: '/nowhere' })

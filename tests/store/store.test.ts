@@ -4,8 +4,8 @@ import { join } from 'node:path'
 import { Kysely, Migrator, NO_MIGRATIONS } from 'kysely'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import {
-  advanceCase, appendCaseChange, caseByLink, caseChangeAt, caseChanges, countPeople, insertCase, insertPerson, insertTicket,
-  keepSignInAttempt, openStore, peopleNow, signInAttempt, STORE_FILE, type Store, takeTicket, ticketsInNeed,
+  advanceCase, advanceTicket, appendCaseChange, caseByLink, caseChangeAt, caseChanges, countPeople, insertCase, insertPerson,
+  insertTicket, keepSignInAttempt, openStore, peopleNow, searchTickets, signInAttempt, STORE_FILE, type Store,
 } from '../../src/store/index.js'
 import { migrationsFor } from '../../src/store/migrations/index.js'
 import { postgresColumns, postgresDialect } from '../../src/store/postgres.js'
@@ -35,7 +35,7 @@ const caseRow = (link: string) => ({
 
 const ticketRow = (caseId: number, urgent: 0 | 1, openedAt: string) => ({
   case_id: caseId, state: 'waiting', urgent, why: '', opened_at: openedAt, taken_by: null, taken_at: null,
-  settled_at: null, reply: null, note: null,
+  settled_at: null, reply: null, note: null, merged_into: null, waits_since: openedAt,
 })
 
 describe('the store: opening', () => {
@@ -117,13 +117,15 @@ describe('the store: tickets', () => {
     const late = await ticketOf('late', 0, '2026-05-14T12:00:00.000Z')
     const early = await ticketOf('early', 0, '2026-05-13T12:00:00.000Z')
     const urgent = await ticketOf('urgent', 1, '2026-05-14T13:00:00.000Z')
-    expect((await ticketsInNeed(store.db, 'waiting', 10)).map(({ id }) => id)).toEqual([urgent, early, late])
-    expect((await ticketsInNeed(store.db, 'waiting', 1)).map(({ id }) => id)).toEqual([urgent])
+    const found = async (most: number) => (await searchTickets(store.db, { states: ['waiting'], words: [], byNeed: true, most })).map(({ id }) => id)
+    expect(await found(10)).toEqual([urgent, early, late])
+    expect(await found(1)).toEqual([urgent])
   })
 
   it('does not give a ticket to a person who does not exist', async () => {
     const ticket = await ticketOf('one', 0, AT)
-    await expect(takeTicket(store.db, ticket, 99, AT)).rejects.toThrow(/FOREIGN KEY|foreign key/)
+    await expect(advanceTicket(store.db, ticket, 0, { state: 'taken', taken_by: 99, taken_at: AT }))
+      .rejects.toThrow(/FOREIGN KEY|foreign key/)
   })
 })
 

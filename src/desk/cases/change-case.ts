@@ -5,7 +5,7 @@ import { DeskFault } from '../desk-fault.js'
 import type { Member } from '../people/member.js'
 import { isPhotoKind } from '../photos/photo-changes.js'
 import type { Room } from '../room.js'
-import { raiseUrgency } from '../tickets/raise-urgency.js'
+import { followCase, heardFromAsker } from '../tickets/follow-case.js'
 import { showCase } from '../views/show-case.js'
 import type { CaseChange } from './case-change.js'
 import { type CaseFile, caseFileFromRow } from './case-file.js'
@@ -90,7 +90,10 @@ export async function applyChange(
     case_id: now.id, revision: now.revision + 1, kind: change.kind, content: JSON.stringify(change.content),
     person_id: who?.id ?? null, at: room.now().toISOString(),
   })
-  await raiseUrgency(room, db, now.id, knowledge.guide, reading)
+  await followCase(room, db, now.id, knowledge.guide, reading)
+  if (change.kind === 'answer') await heardFromAsker(room, db, now.id, who, 'check')
+  if (change.kind === 'words') await heardFromAsker(room, db, now.id, who, 'words')
+  if (change.kind === 'photo') await heardFromAsker(room, db, now.id, who, 'photo')
   return 'applied'
 }
 

@@ -1,7 +1,10 @@
-import type { Contact, HandOver } from '../../../shared/index.js'
-import { appendTicketChange, type Db, insertContact, insertTicket, ticketByCase } from '../../store/index.js'
+import type { HandOver } from '../../../shared/index.js'
+import { type Db, insertTicket, ticketByCase } from '../../store/index.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
+import { keepSealed } from '../privacy/contacts.js'
+import { writeDown } from '../tickets/happening.js'
+import { keepSought } from '../tickets/sought.js'
 import { urgencyOf } from '../tickets/urgency.js'
 import type { CaseChange } from './case-change.js'
 import { applyChange, findCase, inRounds, nextChangeAfter, staleRevision } from './change-case.js'
@@ -29,22 +32,15 @@ const handOverChange: CaseChange = { kind: 'hand-over', content: {}, apply: (now
 
 async function openTicket(room: Room, db: Db, now: CaseFile, body: HandOver, who: Member | null): Promise<void> {
   const { guide } = room.knowledge()
-  const why = urgencyOf(guide, readCaseFile(guide, now))
+  const urgency = urgencyOf(guide, readCaseFile(guide, now))
   const at = room.now().toISOString()
   const ticket = await insertTicket(db, {
-    case_id: now.id, state: 'waiting', urgent: why === null ? 0 : 1, why: why ?? '', opened_at: at,
-    taken_by: null, taken_at: null, settled_at: null, reply: null, note: orNull(body.note),
+    case_id: now.id, state: 'waiting', urgent: urgency?.level ?? 0, why: urgency?.why ?? '', opened_at: at,
+    taken_by: null, taken_at: null, settled_at: null, reply: null, note: orNull(body.note), merged_into: null, waits_since: at,
   })
-  await appendTicketChange(db, {
-    ticket_id: ticket, at, person_id: who?.id ?? null, what: JSON.stringify({ kind: 'opened', why }),
-  })
-  const contact = givenContact(body.contact)
-  if (contact !== null) await insertContact(db, { ticket_id: ticket, ...contact })
-}
-
-function givenContact(contact: Contact | undefined) {
-  const given = { name: orNull(contact?.name), email: orNull(contact?.email), phone: orNull(contact?.phone) }
-  return Object.values(given).every((value) => value === null) ? null : given
+  await writeDown(db, ticket, at, who?.id ?? null, { kind: 'opened', why: urgency?.why ?? null })
+  await keepSealed(room.keys, db, ticket, body.contact)
+  await keepSought(room, db, ticket)
 }
 
 function orNull(text: string | undefined): string | null {

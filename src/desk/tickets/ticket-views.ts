@@ -1,86 +1,70 @@
-import { z } from 'zod'
 import type { TicketRow, TicketView } from '../../../shared/index.js'
-import type { Guide } from '../../guide/index.js'
 import {
-  caseById, contactOf, type ContactRow, type Db, type TicketChangeRow, ticketChanges, type TicketWithTaker,
+  casebookCases, colleagueNotesOf, contactOf, type Db, questionsOf, relatedTo, repliesOf, ticketChanges, ticketsById, ticketsMergedInto, ticketsWithMark,
+  type TicketWithTaker,
 } from '../../store/index.js'
-import { type CaseFile, caseFileFromRow } from '../cases/case-file.js'
 import { readCaseFile } from '../cases/read-case-file.js'
-import { hostNamed } from '../guide-names.js'
+import { hostNamed, problemNamed } from '../guide-names.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
 import { likelyLines } from '../views/likely-lines.js'
 import { showCase } from '../views/show-case.js'
-import { ticketStateOf } from './ticket-state.js'
-import { waitingWords } from './waiting.js'
-
-/** One line of a ticket's history as it is kept. */
-export const TicketHappening = z.discriminatedUnion('kind', [
-  z.object({ kind: z.literal('opened'), why: z.string().nullable() }),
-  z.object({ kind: z.literal('urgent'), why: z.string() }),
-  z.object({ kind: z.literal('taken') }),
-  /** With the revision and the guide that the specialist had before them. */
-  z.object({ kind: z.literal('settled'), revision: z.number(), guide: z.string() }),
-])
-export type TicketHappening = z.infer<typeof TicketHappening>
+import { lastAnswered, questionView } from './question-view.js'
+import { caseOf } from './find-ticket.js'
+import { historyLine } from './happening.js'
+import { replyFromText } from './reply.js'
+import { sampleViews } from './sample-views.js'
+import { problemOf } from './sought.js'
+import { standingOf } from './standing.js'
+import { openMoves, ticketStateOf } from './ticket-moves.js'
 
 /** One row of the list of tickets. */
 export async function ticketRow(room: Room, ticket: TicketWithTaker): Promise<TicketRow> {
   const { guide } = room.knowledge()
   const file = await caseOf(room.db, ticket)
-  const { host: hostId } = readCaseFile(guide, file)
-  const host = hostId === null ? null : hostNamed(guide, hostId)
+  const reading = readCaseFile(guide, file)
+  const host = reading.host === null ? null : hostNamed(guide, reading.host)
+  const problem = problemOf(ticket, reading)
+  const settledAs = ticket.reply === null ? null : replyFromText(ticket.reply).problemName
   return {
     ticket: String(ticket.id), state: ticketStateOf(ticket), openedAt: ticket.opened_at, words: file.words[0] ?? '',
     host: host?.id ?? null, hostName: host?.name ?? null, district: file.district,
-    urgent: ticket.urgent === 1, why: whyHere(guide, ticket, room.now()), takenBy: ticket.taker,
+    urgent: ticket.urgent > 0, takenBy: ticket.taker, ...standingOf(guide, ticket, room.now()),
+    problemName: settledAs ?? (problem === null ? null : problemNamed(guide, problem)?.name ?? null),
   }
 }
 
 /** The whole ticket on one sheet. */
 export async function ticketView(room: Room, ticket: TicketWithTaker, who: Member): Promise<TicketView> {
   const { guide } = room.knowledge()
-  const file = await caseOf(room.db, ticket)
-  const contact = await contactOf(room.db, ticket.id)
-  const history = await ticketChanges(room.db, ticket.id)
+  const { db } = room
+  const file = await caseOf(db, ticket)
+  const rows = async (tickets: readonly TicketWithTaker[]) => Promise.all(tickets.map((one) => ticketRow(room, one)))
+  const answered = await lastAnswered(db, file.id)
+  const kept = (await casebookCases(db, ticket.id)).at(-1)
+  const contact = await contactOf(db, ticket.id)
   return {
     ticket: String(ticket.id), state: ticketStateOf(ticket), openedAt: ticket.opened_at, takenBy: ticket.taker,
-    urgent: ticket.urgent === 1, why: whyHere(guide, ticket, room.now()), note: ticket.note,
-    contact: contact === undefined ? null : contactView(contact),
+    urgent: ticket.urgent > 0, ...standingOf(guide, ticket, room.now()), note: ticket.note, contactGiven: contact !== undefined,
     case: await showCase(room, file, who),
     differential: likelyLines(guide, readCaseFile(guide, file).differential),
-    history: history.map(historyLine),
+    history: (await ticketChanges(db, ticket.id)).map(historyLine),
+    replies: await replyViews(db, ticket),
+    questions: (await questionsOf(db, ticket.id)).map((row) => ({ ...questionView(guide, file, row, answered), by: row.by })),
+    samples: await sampleViews(db, ticket.id),
+    colleagueNotes: (await colleagueNotesOf(db, ticket.id)).map(({ text, by, at }) => ({ text, by, at })),
+    related: await rows(await ticketsById(db, await relatedTo(db, ticket.id))),
+    merged: await rows(await ticketsMergedInto(db, ticket.id)),
+    mergedInto: ticket.merged_into === null ? null : String(ticket.merged_into),
+    sameAsker: contact === undefined ? [] : await rows(await ticketsById(db, await ticketsWithMark(db, contact))),
+    casebook: kept === undefined ? null : { by: kept.by, at: kept.at },
+    moves: openMoves(ticket, who),
   }
 }
 
-/** The case behind a ticket. */
-export async function caseOf(db: Db, ticket: Pick<TicketWithTaker, 'id' | 'case_id'>): Promise<CaseFile> {
-  const row = await caseById(db, ticket.case_id)
-  if (row === undefined) throw new Error(`Ticket ${ticket.id} has no case ${ticket.case_id}.`)
-  return caseFileFromRow(row)
-}
-
-function whyHere({ region }: Guide, ticket: TicketWithTaker, now: Date): string {
-  if (ticket.settled_at !== null) return `Settled on ${ticket.settled_at.slice(0, 10)}`
-  if (ticket.urgent === 1) return ticket.why
-  return waitingWords(ticket.opened_at, now, region.targets.answerWithinHours)
-}
-
-function contactView({ name, email, phone }: ContactRow): NonNullable<TicketView['contact']> {
-  return {
-    ...(name === null ? {} : { name }), ...(email === null ? {} : { email }), ...(phone === null ? {} : { phone }),
-  }
-}
-
-function historyLine({ at, person, what }: TicketChangeRow): TicketView['history'][number] {
-  return { at, by: person, what: happeningWords(TicketHappening.parse(JSON.parse(what))) }
-}
-
-function happeningWords(happening: TicketHappening): string {
-  switch (happening.kind) {
-    case 'opened': return happening.why === null ? 'Handed over' : `Handed over as urgent. ${happening.why}`
-    case 'urgent': return `Became urgent. ${happening.why}`
-    case 'taken': return 'Taken'
-    case 'settled': return 'Settled'
-  }
+async function replyViews(db: Db, ticket: TicketWithTaker): Promise<TicketView['replies']> {
+  const replies = await repliesOf(db, ticket.id)
+  return replies.map(({ reply, by }, place) => ({
+    ...replyFromText(reply), by, stands: ticket.reply !== null && place === replies.length - 1,
+  }))
 }

@@ -9,6 +9,11 @@ export function waitingWords(openedAt: string, now: Date, aimHours: number): str
   return `Waiting ${lengthWords(waited)}${late}`
 }
 
+/** How long ago something was, in words: '3 hours'. */
+export function spanWords(at: string, now: Date): string {
+  return lengthWords(Math.max(0, now.getTime() - Date.parse(at)))
+}
+
 function lengthWords(ms: number): string {
   if (ms >= 2 * DAY) return counted(Math.floor(ms / DAY), 'day')
   if (ms >= HOUR) return counted(Math.floor(ms / HOUR), 'hour')

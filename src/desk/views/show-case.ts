@@ -1,27 +1,50 @@
 import type { CaseView } from '../../../shared/index.js'
-import { contactOf, type Db, ticketByCase } from '../../store/index.js'
+import {
+  contactOf, questionsOf, repliesOf, samplesOf, ticketByCase, ticketById, type TicketWithTaker,
+} from '../../store/index.js'
 import type { CaseFile } from '../cases/case-file.js'
 import { notesOf } from '../cases/notes.js'
 import type { Member } from '../people/member.js'
 import { photosOf } from '../photos/show-photo.js'
 import type { Room } from '../room.js'
+import { lastAnswered, questionView } from '../tickets/question-view.js'
 import { replyFromText } from '../tickets/reply.js'
-import { ticketStateOf } from '../tickets/ticket-state.js'
+import { ticketStateOf } from '../tickets/ticket-moves.js'
 import { caseView } from './case-view.js'
 
 /** A case for whoever looks at it. The notes of a call are for the people of the helpline only. */
 export async function showCase(room: Room, file: CaseFile, who: Member | null): Promise<CaseView> {
   const notes = who === null ? [] : await notesOf(room.db, file.id)
   const photos = await photosOf(room.db, file.id)
-  return caseView(room.knowledge().guide, file, { notes, photos, ticket: await ticketOf(room.db, file.id) })
+  return caseView(room.knowledge().guide, file, { notes, photos, ticket: await ticketOf(room, file) })
 }
 
-async function ticketOf(db: Db, caseId: number): Promise<CaseView['ticket']> {
-  const ticket = await ticketByCase(db, caseId)
-  if (ticket === undefined) return null
+async function ticketOf(room: Room, file: CaseFile): Promise<CaseView['ticket']> {
+  const { db } = room
+  const own = await ticketByCase(db, file.id)
+  if (own === undefined) return null
+  // The asker of a repeat is shown how the ticket stands that theirs went into.
+  const ticket = own.merged_into === null ? own : await ticketById(db, own.merged_into) ?? own
+  const state = ticketStateOf(ticket)
+  const [standing = null, ...earlier] = await repliesShown(room, ticket)
+  const sample = ticket === own ? (await samplesOf(db, own.id)).at(-1) : undefined
   return {
-    state: ticketStateOf(ticket), openedAt: ticket.opened_at,
-    contactGiven: await contactOf(db, ticket.id) !== undefined,
-    reply: ticket.reply === null ? null : replyFromText(ticket.reply),
+    state, openedAt: own.opened_at, contactGiven: await contactOf(db, own.id) !== undefined,
+    reply: standing,
+    earlierReplies: earlier.reverse(),
+    askedBack: ticket === own && state !== 'settled' ? await openQuestion(room, file, own) : null,
+    sample: sample === undefined ? null : { number: sample.number, packed: sample.packed, at: sample.at },
   }
+}
+
+/** The answers that the asker sees, the last one first; one that was taken back whole is no longer shown. */
+async function repliesShown({ db }: Room, ticket: TicketWithTaker) {
+  if (ticket.reply === null) return []
+  return (await repliesOf(db, ticket.id)).map(({ reply }) => replyFromText(reply)).reverse()
+}
+
+async function openQuestion(room: Room, file: CaseFile, ticket: TicketWithTaker) {
+  const question = (await questionsOf(room.db, ticket.id)).at(-1)
+  if (question === undefined) return null
+  return questionView(room.knowledge().guide, file, question, await lastAnswered(room.db, file.id))
 }

@@ -1,6 +1,8 @@
 import type { Migration } from 'kysely'
 import type { ColumnKinds } from './column-kinds.js'
 import { firstTables } from './0001-first-tables.js'
+import { ticketTables } from './0002-tickets.js'
+import { peopleTables } from './0003-people.js'
 import { photos } from './0004-photos.js'
 
 /**
@@ -10,6 +12,8 @@ import { photos } from './0004-photos.js'
 export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
   return {
     '0001-first-tables': firstTables(kinds),
+    '0002-tickets': ticketTables(kinds),
+    '0003-people': peopleTables(kinds),
     '0004-photos': photos,
   }
 }

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { LikelyLine, RegionView, SettleTicket, TicketView } from '../../../shared/index.js'
+import type { LikelyLine, RegionView, SettleTicket, TicketContact, TicketView } from '../../../shared/index.js'
 import { FilledLines } from '../case/filled-lines.js'
 import { FlagCards } from '../case/flag-cards.js'
 import { LikelyList } from '../case/likely-list.js'
@@ -101,7 +101,7 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
         )}
         {'watched' in file.step && file.step.watched.length > 0 && <div class="step"><WatchNotices watched={file.step.watched} /></div>}
         <div class="step"><DifferentialLists differential={view.differential} /></div>
-        <section class="step contact-card"><h3>Contact</h3><ContactRows view={view} /></section>
+        <section class="step contact-card"><h3>Contact</h3><ContactRows service={service} view={view} /></section>
         {view.state === 'waiting' && <p class="step"><button type="button" class="main" disabled={sending} onClick={take}>Take this ticket<kbd>T</kbd></button></p>}
         {mine && (
           <SettleForm
@@ -138,9 +138,14 @@ function DifferentialLists({ differential }: { readonly differential: readonly L
   )
 }
 
-function ContactRows({ view }: { readonly view: TicketView }) {
-  const { contact } = view
-  if (contact === null) return <p>None given. The asker comes back by their private link.</p>
+/** The contact on wish only: each reading is written down. */
+function ContactRows({ service, view }: { readonly service: StaffService, readonly view: TicketView }) {
+  const [shown, setShown] = useState<TicketContact | null>(null)
+  if (!view.contactGiven) return <p>None given. The asker comes back by their private link.</p>
+  const show = () => void service.ticketContact(view.ticket).then(reply => { if (reply.ok) setShown(reply.value) })
+  if (shown === null) return <p><button type="button" class="second" onClick={show}>Show the contact details</button> <span class="hint">It is written down that you read them.</span></p>
+  const { contact } = shown
+  if (contact === null) return <p>Erased.</p>
   return (
     <ul>
       {contact.name !== undefined && <li>{contact.name}</li>}
@@ -154,6 +159,8 @@ function stateInWords(view: TicketView): string {
   switch (view.state) {
     case 'waiting': return `Waiting since ${momentInWords(view.openedAt)}`
     case 'taken': return `With ${view.takenBy ?? 'a specialist'}`
+    case 'asked back': case 'answered by asker': case 'sent as a sample': return `${view.state}, with ${view.takenBy ?? 'nobody'}`
+    case 'merged': return `Merged into ticket ${view.mergedInto ?? ''}`
     case 'settled': return `Settled${view.takenBy === null ? '' : ` by ${view.takenBy}`}`
   }
 }

@@ -1,5 +1,5 @@
 import type {
-  CallList, Person, ProblemRows, SettleTicket, SignIn, Suggestions, TicketList, TicketView,
+  CallList, Person, ProblemRows, SettleTicket, SignIn, Suggestions, TicketContact, TicketList, TicketRow, TicketView,
 } from '../../../shared/index.js'
 import { createCaseService, type CaseService } from './case-service.js'
 import type { Reply } from './reply.js'
@@ -13,7 +13,8 @@ export interface StaffService extends CaseService {
   signOut(): Promise<Reply<undefined>>
   calls(): Promise<Reply<CallList>>
   closeCall(link: string): Promise<Reply<CallList>>
-  tickets(state: 'waiting' | 'taken' | 'settled'): Promise<Reply<TicketList>>
+  tickets(state: TicketRow['state']): Promise<Reply<TicketList>>
+  ticketContact(ticket: string): Promise<Reply<TicketContact>>
   ticket(ticket: string): Promise<Reply<TicketView>>
   takeTicket(ticket: string): Promise<Reply<TicketView>>
   settleTicket(ticket: string, body: SettleTicket): Promise<Reply<TicketView>>
@@ -33,7 +34,8 @@ export function createStaffService(): StaffService {
     signOut: () => post('/api/sign-out'),
     calls: () => get('/api/calls'),
     closeCall: link => post(`/api/calls/${part(link)}/close`),
-    tickets: state => get(`/api/tickets?state=${state}`),
+    tickets: state => get(`/api/tickets?state=${part(state)}`),
+    ticketContact: ticket => get(`/api/tickets/${part(ticket)}/contact`),
     ticket: ticket => get(`/api/tickets/${part(ticket)}`),
     takeTicket: ticket => post(`/api/tickets/${part(ticket)}/take`),
     settleTicket: (ticket, body) => post(`/api/tickets/${part(ticket)}/settle`, body),

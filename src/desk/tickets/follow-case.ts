@@ -1,0 +1,46 @@
+import type { Reading } from '../../engine/index.js'
+import type { Guide } from '../../guide/index.js'
+import { advanceTicket, type Db, markQuestionAnswered, questionsOf, raiseTicket, ticketByCase } from '../../store/index.js'
+import type { Member } from '../people/member.js'
+import type { Room } from '../room.js'
+import { writeDown } from './happening.js'
+import { keepSought } from './sought.js'
+import { urgencyOf } from './urgency.js'
+
+/** What an asker may answer a specialist with. */
+export type AnsweredWith = 'check' | 'words' | 'photo'
+
+/**
+ * Lets a case's ticket follow what has happened in the case: it becomes more urgent when what has been learnt says so
+ * (never less), and is found by the new words.
+ */
+export async function followCase(room: Room, db: Db, caseId: number, guide: Guide, reading: Reading): Promise<void> {
+  const ticket = await ticketByCase(db, caseId)
+  if (ticket === undefined) return
+  const urgency = urgencyOf(guide, reading)
+  if (urgency !== null && ticket.urgent < urgency.level && ticket.state !== 'settled') {
+    await raiseTicket(db, ticket.id, urgency.level, urgency.why)
+    await writeDown(db, ticket.id, room.now().toISOString(), null, { kind: 'urgent', why: urgency.why })
+  }
+  await keepSought(room, db, ticket.id, reading)
+}
+
+/**
+ * The asker, or whoever speaks for them, has answered something. If their ticket was asked back, it is 'answered by
+ * asker' from now on. What the specialist who has the ticket fills in is no answer of the asker's.
+ */
+export async function heardFromAsker(
+  room: Room, db: Db, caseId: number, who: Member | null, answeredWith: AnsweredWith,
+): Promise<void> {
+  const ticket = await ticketByCase(db, caseId)
+  if (ticket === undefined || (who !== null && who.id === ticket.taken_by)) return
+  const question = (await questionsOf(db, ticket.id)).at(-1)
+  const open = ticket.state !== 'settled' && ticket.state !== 'merged'
+  if (question === undefined || !open) return
+  const at = room.now().toISOString()
+  await markQuestionAnswered(db, question.id, at)
+  await writeDown(db, ticket.id, at, who?.id ?? null, { kind: 'answered', with: answeredWith })
+  if (ticket.state !== 'asked back') return
+  // Nothing is lost when it fails: then a specialist has moved the ticket at this very moment, and that stands.
+  await advanceTicket(db, ticket.id, ticket.version, { state: 'answered by asker', waits_since: at })
+}

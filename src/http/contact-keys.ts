@@ -1,0 +1,43 @@
+import { createHash, randomBytes } from 'node:crypto'
+import { mkdir, readFile, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { KEY_BYTES, keyRing, type KeyRing, type NamedKey } from '../desk/index.js'
+import { keyFromText } from './key-text.js'
+import type { Settings } from './settings.js'
+
+/** The file of the key that is made where none is set, in the folder of the store. */
+export const KEY_FILE = 'contact.key'
+
+/**
+ * The keys that seal contact details. From the settings; where none are set, from a file beside the store that is made at
+ * the first start, which production does not take: a key that lies beside what it seals protects only a copy of the store.
+ */
+export async function contactKeys({ contactKeys: set, home, production }: Pick<Settings, 'contactKeys' | 'home' | 'production'>): Promise<KeyRing> {
+  const [first, ...older] = set
+  if (first !== undefined) return ringOf([first, ...older])
+  if (production) {
+    throw new Error('FRONDLINE_CONTACT_KEY is not set. Contact details are encrypted with it; make one with "openssl rand -base64 32", keep a copy in a safe place, and set it.')
+  }
+  return ringOf([await keyOfFile(home)])
+}
+
+async function keyOfFile(home: string): Promise<Uint8Array> {
+  const file = join(home, KEY_FILE)
+  await mkdir(home, { recursive: true, mode: 0o700 })
+  // 'wx': of two that start at once, one makes the file and both read it.
+  await writeFile(file, `${randomBytes(KEY_BYTES).toString('base64')}\n`, { flag: 'wx', mode: 0o600 }).catch((fault: unknown) => {
+    if (!(fault instanceof Error && 'code' in fault && fault.code === 'EEXIST')) throw fault
+  })
+  const key = keyFromText((await readFile(file, 'utf8')).trim())
+  if (key === null) throw new Error(`${file} does not hold a key of ${KEY_BYTES} bytes in base64.`)
+  return key
+}
+
+function ringOf([first, ...older]: readonly [Uint8Array, ...Uint8Array[]]): KeyRing {
+  return keyRing([named(first), ...older.map(named)], randomBytes)
+}
+
+/** A key is named by its own digest, so that nobody has to invent names and a changed key is noticed. */
+function named(bytes: Uint8Array): NamedKey {
+  return { id: createHash('sha256').update(bytes).digest('hex').slice(0, 8), bytes }
+}
