@@ -44,11 +44,13 @@ describe('desk: handing over', () => {
     expect(row).toEqual({
       ticket: row.ticket, state: 'waiting', openedAt: world.now.toISOString(), words: LETTUCE_WORDS, host: 'lettuce',
       hostName: 'Lettuce', district: null, urgent: false, why: 'Waiting 0 minutes', takenBy: null,
+      waitsSince: world.now.toISOString(), dueAt: '2026-05-16T12:00:00.000Z', late: false, problemName: expect.any(String),
     })
     const ticket = await world.desk.showTicket(row.ticket, sedge)
     expect(TicketView.parse(ticket)).toEqual(ticket)
-    expect(ticket).toMatchObject({ contact, note: 'a whole row of them', case: { link: view.link, lines: view.lines } })
-    expect(ticket.history).toEqual([{ at: world.now.toISOString(), by: null, what: 'Handed over' }])
+    expect(ticket).toMatchObject({ contactGiven: true, note: 'a whole row of them', case: { link: view.link, lines: view.lines } })
+    expect(await world.desk.readContact(row.ticket, sedge)).toEqual({ contact, readBefore: [] })
+    expect(ticket.history).toEqual([{ at: world.now.toISOString(), by: null, what: 'Handed over', kind: 'opened' }])
     expect(ticket.differential.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(1, 6)
   })
 
@@ -60,7 +62,7 @@ describe('desk: handing over', () => {
     }
     const rows = await waiting()
     expect(rows).toHaveLength(1)
-    expect(await world.desk.showTicket(first(rows).ticket, sedge)).toMatchObject({ note: 'first', contact: null })
+    expect(await world.desk.showTicket(first(rows).ticket, sedge)).toMatchObject({ note: 'first', contactGiven: false })
   })
 
   it('opens one ticket when it is sent twenty times at once', async () => {
@@ -195,7 +197,7 @@ describe('desk: settling a ticket', () => {
     await world.desk.settleTicket(ticket, ANSWER, sedge)
     const rows = await world.store.db.selectFrom('ticket_change').select('what').execute()
     expect(rows.map(({ what }) => JSON.parse(what) as unknown))
-      .toContainEqual({ kind: 'settled', revision: 1, guide: world.guide.hash })
+      .toContainEqual({ kind: 'settled', revision: 1, guide: world.guide.hash, outcome: 'problem' })
   })
 
   it('takes the same answer again and refuses another', async () => {

@@ -30,7 +30,7 @@ async function everything(): Promise<string> {
   return JSON.stringify([
     await db.selectFrom('case_file').selectAll().execute(), await db.selectFrom('case_change').selectAll().execute(),
     await db.selectFrom('ticket').selectAll().execute(), await db.selectFrom('ticket_change').selectAll().execute(),
-    await db.selectFrom('contact').selectAll().execute(), await db.selectFrom('person').selectAll().execute(),
+    await db.selectFrom('contact_sealed').selectAll().execute(), await db.selectFrom('person').selectAll().execute(),
     await db.selectFrom('session').selectAll().execute(),
   ])
 }

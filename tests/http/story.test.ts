@@ -1,7 +1,7 @@
 import supertest from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import {
-  CallList, CaseView, ComplaintRows, HostRows, Person, ProblemRows, RegionView, Suggestions, TicketList, TicketView,
+  CallList, CaseView, ComplaintRows, HostRows, Person, ProblemRows, RegionView, Suggestions, TicketContact, TicketList, TicketView,
 } from '../../shared/index.js'
 import { type HttpWorld, openHttpWorld, problemOf } from './http-world.js'
 
@@ -50,8 +50,10 @@ describe('one case from the question to the specialist\'s answer', () => {
     expect(row).toMatchObject({ words, hostName: 'Lettuce', district: 'eastmere' })
     const path = `/api/tickets/${row?.ticket ?? ''}`
     expect(TicketView.parse((await sedge.get(path).expect(200)).body)).toMatchObject({
-      note: 'the whole bed', contact: { email: 'ashdown@larkmoor.example' }, case: { link: opened.link },
+      note: 'the whole bed', contactGiven: true, case: { link: opened.link },
     })
+    expect(TicketContact.parse((await sedge.get(`${path}/contact`).expect(200)).body))
+      .toEqual({ contact: { email: 'ashdown@larkmoor.example' }, readBefore: [] })
     TicketView.parse((await sedge.post(`${path}/take`).expect(200)).body)
     const refused = problemOf(await alder.post(`${path}/take`).expect(409))
     expect(refused).toMatchObject({ code: 'TICKET_TAKEN', detail: 'sedge has this ticket. Nothing was changed.' })
