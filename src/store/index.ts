@@ -7,6 +7,10 @@ export {
   removeUnsealedContact, ticketsWithMark, unsealedContacts,
 } from './contacts.js'
 export type { ContactRow } from './contacts.js'
+export { runDuty } from './duties.js'
+export type { Duty } from './duties.js'
+export { announce } from './news.js'
+export type { News } from './news.js'
 export { openStore, STORE_FILE } from './open-store.js'
 export type { StoreSettings } from './open-store.js'
 export { countPeople, insertPerson, markPersonRemoved, peopleNow, personByName } from './people.js'

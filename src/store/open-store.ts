@@ -1,10 +1,15 @@
 import { join } from 'node:path'
-import { type Dialect, Kysely, Migrator } from 'kysely'
+import { Kysely, Migrator } from 'kysely'
+import { withAdvisoryLock } from './advisory-lock.js'
+import { withLease } from './lease.js'
 import { migrationsFor } from './migrations/index.js'
 import type { ColumnKinds } from './migrations/column-kinds.js'
-import { postgresColumns, postgresDialect } from './postgres.js'
+import type { Newsroom } from './news.js'
+import { postgresNewsroom } from './postgres-newsroom.js'
+import { postgresColumns, postgresDialect, type PostgresSettings } from './postgres.js'
 import { RetryingKysely } from './retrying.js'
-import { sqliteColumns, sqliteDialect } from './sqlite.js'
+import { sqliteNewsroom } from './sqlite-newsroom.js'
+import { openSqliteFile, sqliteColumns, sqliteDialect } from './sqlite.js'
 import type { Store } from './store.js'
 import type { Tables } from './tables.js'
 
@@ -28,19 +33,41 @@ export const STORE_FILE = 'frondline.sqlite'
  * the failed one leaves nothing behind. Several processes may open one PostgreSQL database at once.
  */
 export async function openStore({ home, databaseUrl, connections = 10, onLost = () => undefined }: StoreSettings): Promise<Store> {
-  if (databaseUrl != null) {
-    const server = { url: databaseUrl, onLost }
-    // Apart from the rest, because a serialisable transaction would look before it has waited for its turn.
-    await bringUpToDate(new Kysely({ dialect: postgresDialect({ ...server, connections: 2 }) }), postgresColumns)
-    return openOn('PostgreSQL', new RetryingKysely({ dialect: postgresDialect({ ...server, connections }) }))
-  }
-  const dialect = (): Dialect => sqliteDialect(join(home, STORE_FILE))
-  await bringUpToDate(new Kysely({ dialect: dialect() }), sqliteColumns)
-  return openOn('SQLite', new Kysely({ dialect: dialect() }))
+  return databaseUrl == null ? openSqlite(home) : openPostgres({ url: databaseUrl, connections, onLost })
 }
 
-function openOn(name: Store['name'], db: Kysely<Tables>): Store {
-  return { name, db, close: () => db.destroy() }
+async function openSqlite(home: string): Promise<Store> {
+  const file = join(home, STORE_FILE)
+  await bringUpToDate(new Kysely({ dialect: sqliteDialect(openSqliteFile(file)) }), sqliteColumns)
+  const database = openSqliteFile(file)
+  const newsroom = sqliteNewsroom(database)
+  const db = new Kysely<Tables>({ dialect: sqliteDialect(database, newsroom) })
+  return {
+    name: 'SQLite', db, listen: newsroom.listen,
+    exclusively: (name, work) => withLease(db, name, work),
+    async close() {
+      await closeBoth(newsroom, db)
+      // Kysely leaves it open when nothing was ever asked of it.
+      database.close()
+    },
+  }
+}
+
+async function openPostgres(server: PostgresSettings): Promise<Store> {
+  // Apart from the rest, because a serialisable transaction would look before it has waited for its turn.
+  await bringUpToDate(new Kysely({ dialect: postgresDialect({ ...server, connections: 2 }) }), postgresColumns)
+  const db = new RetryingKysely({ dialect: postgresDialect(server) })
+  const newsroom = postgresNewsroom(server.url, server.onLost)
+  return {
+    name: 'PostgreSQL', db, listen: newsroom.listen,
+    exclusively: (name, work) => withAdvisoryLock(server.url, name, work),
+    close: () => closeBoth(newsroom, db),
+  }
+}
+
+async function closeBoth(newsroom: Newsroom, db: Kysely<Tables>): Promise<void> {
+  await newsroom.close()
+  await db.destroy()
 }
 
 async function bringUpToDate(db: Kysely<Tables>, kinds: ColumnKinds): Promise<void> {

@@ -11,13 +11,18 @@ import type { ColumnKinds } from './migrations/column-kinds.js'
 /** How long one process waits for another's write to end, in milliseconds. */
 const BUSY_MS = 5000
 
-/**
- * The dialect for one SQLite file. Makes the file and its folder when they are not there.
- * A write that was confirmed survives a loss of power: the log is flushed at every commit.
- */
-export function sqliteDialect(file: string): Dialect {
-  return new WritersFirstDialect({ database: () => Promise.resolve(openFile(file)) })
+/** Who is told when a transaction ends. */
+export interface Ending {
+  committed(): void
+  rolledBack(): void
 }
+
+/** The dialect on an open SQLite file. */
+export function sqliteDialect(database: Database.Database, ending: Ending = UNTOLD): Dialect {
+  return new WritersFirstDialect({ database }, ending)
+}
+
+const UNTOLD: Ending = { committed: () => undefined, rolledBack: () => undefined }
 
 /** How this database makes the columns that differ between databases. */
 export const sqliteColumns: ColumnKinds = {
@@ -25,7 +30,11 @@ export const sqliteColumns: ColumnKinds = {
   bytes: 'blob',
 }
 
-function openFile(file: string): Database.Database {
+/**
+ * Opens one SQLite file. Makes it and its folder when they are not there. A write that was confirmed survives a loss of
+ * power: the log is flushed at every commit.
+ */
+export function openSqliteFile(file: string): Database.Database {
   mkdirSync(dirname(file), { recursive: true, mode: 0o700 })
   const database = new Database(file, { timeout: BUSY_MS })
   database.pragma('journal_mode = WAL')
@@ -42,8 +51,25 @@ function openFile(file: string): Database.Database {
  * go on, and SQLite refuses one at once, however long the busy timeout. BEGIN IMMEDIATE waits its turn instead.
  */
 class WritersFirstDriver extends SqliteDriver {
+  readonly #ending: Ending
+
+  constructor(config: SqliteDialectConfig, ending: Ending) {
+    super(config)
+    this.#ending = ending
+  }
+
   override async beginTransaction(connection: DatabaseConnection): Promise<void> {
     await connection.executeQuery(CompiledQuery.raw('begin immediate'))
+  }
+
+  override async commitTransaction(connection: DatabaseConnection): Promise<void> {
+    await super.commitTransaction(connection)
+    this.#ending.committed()
+  }
+
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    this.#ending.rolledBack()
+    await super.rollbackTransaction(connection)
   }
 }
 
@@ -66,14 +92,16 @@ class LocklessCompiler extends SqliteQueryCompiler {
 
 class WritersFirstDialect extends SqliteDialect {
   readonly #config: SqliteDialectConfig
+  readonly #ending: Ending
 
-  constructor(config: SqliteDialectConfig) {
+  constructor(config: SqliteDialectConfig, ending: Ending) {
     super(config)
     this.#config = config
+    this.#ending = ending
   }
 
   override createDriver(): Driver {
-    return new WritersFirstDriver(this.#config)
+    return new WritersFirstDriver(this.#config, this.#ending)
   }
 
   override createAdapter(): DialectAdapter {

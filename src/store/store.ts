@@ -1,4 +1,5 @@
 import type { Kysely, Transaction } from 'kysely'
+import type { News } from './news.js'
 import type { Tables } from './tables.js'
 
 /** A connection or a transaction; repositories take either, so that the caller owns the transaction. */
@@ -9,6 +10,10 @@ export interface Store {
   /** The database's name, for titles and logs. */
   readonly name: 'SQLite' | 'PostgreSQL'
   readonly db: Kysely<Tables>
+  /** Calls `hear` for each piece of news from now on, whichever process announced it; the result ends it. */
+  readonly listen: (hear: (news: News) => void) => () => void
+  /** Does the work unless another process is at work of this name; false, and nothing done, when one is. */
+  readonly exclusively: (name: string, work: () => Promise<void>) => Promise<boolean>
   /** Closes the database; nothing may be asked of it afterwards. */
   close(): Promise<void>
 }

@@ -13,6 +13,7 @@ export interface Tables {
   person: PersonTable
   session: SessionTable
   sign_in_attempt: SignInAttemptTable
+  duty: DutyTable
   photo: PhotoTable
   photo_upload: PhotoUploadTable
   ticket_reply: TicketReplyTable
@@ -284,4 +285,14 @@ export interface PhotoUploadTable {
   case_id: number
   upload_key: string
   number: number
+}
+
+/** Work that one process at a time does. */
+export interface DutyTable {
+  name: string
+  /** When it was last begun; null when never. */
+  begun_at: string | null
+  /** Who has the lease, on a database without locks that end with their connection. */
+  holder: string | null
+  held_until: string | null
 }

@@ -1,13 +1,18 @@
 import type { Insertable, Selectable } from 'kysely'
+import { z } from 'zod'
+import { announce } from './news.js'
 import type { Db } from './store.js'
 import type { TicketChangeTable } from './tables.js'
 
 /** One line of a ticket's history with the name of the person, null when it was the asker. */
 export type TicketChangeRow = Selectable<TicketChangeTable> & { readonly person: string | null }
 
-/** Adds one line to a ticket's history. There is no function that alters or removes one. */
+const What = z.object({ kind: z.string() })
+
+/** Adds one line to a ticket's history, and tells every process. There is no function that alters or removes one. */
 export async function appendTicketChange(db: Db, row: Insertable<TicketChangeTable>): Promise<void> {
   await db.insertInto('ticket_change').values(row).execute()
+  await announce(db, { ticket: row.ticket_id, what: What.parse(JSON.parse(row.what)).kind, person: row.person_id ?? null })
 }
 
 /** A ticket's history, first line first. */

@@ -9,7 +9,7 @@ import {
 } from '../../src/store/index.js'
 import { migrationsFor } from '../../src/store/migrations/index.js'
 import { postgresColumns, postgresDialect } from '../../src/store/postgres.js'
-import { sqliteColumns, sqliteDialect } from '../../src/store/sqlite.js'
+import { openSqliteFile, sqliteColumns, sqliteDialect } from '../../src/store/sqlite.js'
 import { dropTestStore, testStore } from './test-store.js'
 
 const AT = '2026-05-14T12:00:00.000Z'
@@ -48,7 +48,7 @@ describe('the store: opening', () => {
 
   it('goes down to nothing and up again', async () => {
     // Without the retrying of transactions, as when the store is opened.
-    const db = new Kysely({ dialect: store.name === 'SQLite' ? sqliteDialect(join(home, STORE_FILE)) : postgresDialect({
+    const db = new Kysely({ dialect: store.name === 'SQLite' ? sqliteDialect(openSqliteFile(join(home, STORE_FILE))) : postgresDialect({
       url: (await testStore(home)).databaseUrl ?? '', connections: 2, onLost: () => undefined,
     }) })
     const migrator = new Migrator({ db, provider: {

@@ -4,6 +4,7 @@ import { firstTables } from './0001-first-tables.js'
 import { ticketTables } from './0002-tickets.js'
 import { peopleTables } from './0003-people.js'
 import { photos } from './0004-photos.js'
+import { duties } from './0006-duties.js'
 
 /**
  * Every migration by name, in the order of the names. A migration that has been released is never edited; a change
@@ -15,5 +16,6 @@ export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
     '0002-tickets': ticketTables(kinds),
     '0003-people': peopleTables(kinds),
     '0004-photos': photos,
+    '0006-duties': duties,
   }
 }
