@@ -111,7 +111,7 @@ const Environment = z.object({
   FRONDLINE_HOST: z.string().trim().default('127.0.0.1'),
   FRONDLINE_HOME: z.string().trim().default('./frondline-data'),
   DATABASE_URL: databaseUrl,
-  FRONDLINE_DATABASE_CONNECTIONS: wholeNumber(1, 1000, 10),
+  FRONDLINE_DATABASE_CONNECTIONS: wholeNumber(4, 1000, 10),
   FRONDLINE_TREES: z.string().trim().default('./trees'),
   FRONDLINE_PANEL_ORIGINS: origins,
   FRONDLINE_BEHIND_HTTPS: yesOrNo,

@@ -12,8 +12,10 @@ export interface Duty {
  * the work throws, the fault goes to the caller and the duty is due again at its next time.
  */
 export async function runDuty(store: Pick<Store, 'db' | 'exclusively'>, duty: Duty, now: Date, work: () => Promise<void>): Promise<boolean> {
+  if (!await isDue(store.db, duty, now)) return false
   let done = false
   await store.exclusively(duty.name, async () => {
+    // Another may have done it between the look and the lock.
     if (!await isDue(store.db, duty, now)) return
     await begin(store.db, duty.name, now)
     await work()

@@ -1,6 +1,6 @@
 import { sql } from 'kysely'
 import { z } from 'zod'
-import type { Db } from './store.js'
+import type { Db } from './db.js'
 
 /** What is told to every process once it is in the store. Numbers only, no personal data. */
 export const News = z.object({

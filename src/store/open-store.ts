@@ -60,7 +60,7 @@ async function openPostgres(server: PostgresSettings): Promise<Store> {
   const newsroom = postgresNewsroom(server.url, server.onLost)
   return {
     name: 'PostgreSQL', db, listen: newsroom.listen,
-    exclusively: (name, work) => withAdvisoryLock(server.url, name, work),
+    exclusively: (name, work) => withAdvisoryLock(db, name, work),
     close: () => closeBoth(newsroom, db),
   }
 }

@@ -1,9 +1,8 @@
-import type { Kysely, Transaction } from 'kysely'
+import type { Kysely } from 'kysely'
 import type { News } from './news.js'
 import type { Tables } from './tables.js'
 
-/** A connection or a transaction; repositories take either, so that the caller owns the transaction. */
-export type Db = Kysely<Tables> | Transaction<Tables>
+export type { Db } from './db.js'
 
 /** An open store. */
 export interface Store {
