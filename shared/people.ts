@@ -74,6 +74,7 @@ export type PeopleList = z.infer<typeof PeopleList>
 export type Invite = z.infer<typeof Invite>
 export type Invitation = z.infer<typeof Invitation>
 export type InvitationView = z.infer<typeof InvitationView>
+export type LookAtInvitation = z.infer<typeof LookAtInvitation>
 export type Join = z.infer<typeof Join>
 export type OnePerson = z.infer<typeof OnePerson>
 export type ChangeRole = z.infer<typeof ChangeRole>

@@ -1,7 +1,10 @@
 import type {
-  AddWords, AnswerCheck, AskBack, CallList, CarryOn, CaseView, Colleagues, ComplaintRows, HandOn, HandOver, HostRows, KeptCases,
-  KeptSuggestions, NoteCall, NoteForColleagues, OpenCase, OtherTicket, PhotoKept, PhotoSize, ProblemRows, RecordResult, RegionView,
-  ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, Suggestions, TicketContact, TicketList, TicketView,
+  AddWords, AnswerCheck, AskBack, CallList, CarryOn, CaseView, ChangePassword, ChangeRole, CodeSecret, Colleagues,
+  ComplaintRows, ConfirmCode, ConfirmPassword, HandOn, HandOver, HelplineSettings, HostRows, Invitation,
+  InvitationView, Invite, Join, KeptCases, KeptSuggestions, LookAtInvitation, Me, NoteCall, NoteForColleagues,
+  OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, ProblemRows, RecordResult, RecoveryCodes, RegionView,
+  ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, Suggestions, TicketContact,
+  TicketList, TicketView,
 } from '../../shared/index.js'
 import { keptCases, keptSuggestions } from './casebook/keep.js'
 import { reviewTicket } from './casebook/review.js'
@@ -16,7 +19,12 @@ import { openCase } from './cases/open-case.js'
 import { placeChange } from './cases/place-change.js'
 import { wordsChange } from './cases/words-change.js'
 import { addDemonstrationPeople, addPerson, type NewAccount, removePerson } from './people/accounts.js'
+import { confirmCodes, showMe, startCodes, stopCodes } from './people/codes.js'
+import { decideSettings, helplineSettings } from './people/helpline-settings.js'
+import { invite, join, lookAtInvitation, withdrawInvitation } from './people/invitations.js'
 import type { Member } from './people/member.js'
+import { changePassword, signOutEverywhere } from './people/own-account.js'
+import { changeRole, endAccount, forgetCodesOf, showPeople, signOutPerson } from './people/people-desk.js'
 import { memberOfSession, type SignedIn, signIn, signOut } from './people/sign-in.js'
 import { addPhoto, type ReadFile } from './photos/add-photo.js'
 import { removePhoto } from './photos/remove-photo.js'
@@ -92,6 +100,24 @@ export interface Desk {
   signIn(body: SignIn, address: string): Promise<SignedIn>
   signOut(token: string): Promise<void>
   memberOfSession(token: string): Promise<Member | null>
+  showMe(who: Member): Promise<Me>
+  lookAtInvitation(body: LookAtInvitation): Promise<InvitationView>
+  join(body: Join): Promise<SignedIn>
+  changePassword(who: Member, body: ChangePassword, session: { readonly token: string; readonly address: string }): Promise<void>
+  signOutEverywhere(who: Member): Promise<void>
+  startCodes(who: Member, body: ConfirmPassword, address: string): Promise<CodeSecret>
+  confirmCodes(who: Member, body: ConfirmCode): Promise<RecoveryCodes>
+  stopCodes(who: Member, body: ConfirmPassword, address: string): Promise<void>
+
+  showPeople(): Promise<PeopleList>
+  invite(body: Invite, who: Member): Promise<Invitation>
+  withdrawInvitation(name: string): Promise<PeopleList>
+  changeRole(body: ChangeRole, who: Member): Promise<PeopleList>
+  endAccount(name: string, who: Member): Promise<PeopleList>
+  signOutPerson(name: string, who: Member): Promise<PeopleList>
+  forgetCodesOf(name: string, who: Member): Promise<PeopleList>
+  helplineSettings(): Promise<HelplineSettings>
+  decideSettings(settings: HelplineSettings, who: Member): Promise<HelplineSettings>
   addPerson(name: string, role: Role): Promise<NewAccount>
   removePerson(name: string): Promise<boolean>
   addDemonstrationPeople(): Promise<readonly NewAccount[]>
@@ -163,6 +189,27 @@ export function createDesk(parts: DeskParts): Desk {
     signIn: (body, address) => signIn(room, body, address),
     signOut: (token) => signOut(room, token),
     memberOfSession: (token) => memberOfSession(room, token),
+    showMe: (who) => showMe(room, who),
+    lookAtInvitation: (body) => lookAtInvitation(room, body),
+    join: (body) => join(room, body),
+    changePassword: (who, body, session) => changePassword(room, who, body, session),
+    signOutEverywhere: (who) => signOutEverywhere(room, who),
+    startCodes: (who, body, address) => startCodes(room, who, body, address),
+    confirmCodes: (who, body) => confirmCodes(room, who, body),
+    stopCodes: (who, body, address) => stopCodes(room, who, body, address),
+
+    showPeople: () => showPeople(room),
+    invite: (body, who) => invite(room, body, who),
+    async withdrawInvitation(name) {
+      await withdrawInvitation(room, name)
+      return showPeople(room)
+    },
+    changeRole: (body, who) => changeRole(room, body, who),
+    endAccount: (name, who) => endAccount(room, name, who),
+    signOutPerson: (name, who) => signOutPerson(room, name, who),
+    forgetCodesOf: (name, who) => forgetCodesOf(room, name, who),
+    helplineSettings: () => helplineSettings(room.db),
+    decideSettings: (settings, who) => decideSettings(room, settings, who),
     addPerson: (name, role) => addPerson(room, name, role),
     removePerson: (name) => removePerson(room, name),
     addDemonstrationPeople: () => addDemonstrationPeople(room),

@@ -4,7 +4,7 @@ import type { DeskFaultCode } from '../desk/index.js'
 export type RequestFaultCode =
   | 'BODY_DOES_NOT_FIT' | 'QUERY_DOES_NOT_FIT' | 'BROKEN_JSON' | 'NOT_JSON' | 'TOO_LARGE' | 'BAD_REQUEST'
   | 'FILE_TOO_LARGE' | 'UPLOAD_KEY_DOES_NOT_FIT'
-  | 'NOT_SIGNED_IN' | 'NOT_YOUR_ROLE' | 'OTHER_ORIGIN' | 'TOO_MANY' | 'NO_SUCH_PLACE' | 'WRONG_METHOD' | 'UNEXPECTED'
+  | 'NOT_SIGNED_IN' | 'NOT_YOUR_ROLE' | 'CODES_TO_SET_UP' | 'OTHER_ORIGIN' | 'TOO_MANY' | 'NO_SUCH_PLACE' | 'WRONG_METHOD' | 'UNEXPECTED'
 
 export type ErrorCode = DeskFaultCode | RequestFaultCode
 
@@ -119,6 +119,29 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
     sentence: 'There were too many failed sign-ins. Wait {seconds} seconds and try again.',
   },
 
+  CODE_NEEDED: {
+    status: 401, title: 'A one-time code, please', sentence: 'Give the code that your app shows now, or one of your recovery codes.',
+  },
+  CODE_WRONG: {
+    status: 401, title: 'The code does not fit', sentence: 'The code is not the one of this moment, or it was used before. Wait for the next one and try again.',
+  },
+  CODES_ON: { status: 409, title: 'One-time codes are on', sentence: 'One-time codes are set up already. Stop them before you begin anew.' },
+  CODES_OFF: { status: 409, title: 'One-time codes are off', sentence: 'No one-time codes were begun. Begin them first.' },
+  PASSWORD_WRONG: { status: 403, title: 'Not the password', sentence: 'This is not your password. Nothing was changed.' },
+  PASSWORD_EASY: {
+    status: 422, title: 'Too easy a password', sentence: 'This password is too easy to guess, or the one you have. Take a few words that do not belong together.',
+  },
+  INVITATION_SPENT: {
+    status: 404, title: 'The invitation is spent', sentence: 'This invitation was used, withdrawn, or is older than a week. Ask for a new one.',
+  },
+  NAME_TAKEN: {
+    status: 409, title: 'The name is taken', sentence: 'The name "{name}" is taken, was once, or is invited already. Choose another.',
+  },
+  PERSON_NOT_FOUND: { status: 404, title: 'Nobody of this name', sentence: 'Nobody called "{name}" may sign in or is invited.' },
+  LAST_ADMINISTRATOR: {
+    status: 409, title: 'The last administrator', sentence: 'This is the only administrator. Make another one first.',
+  },
+
   BODY_DOES_NOT_FIT: {
     status: 400, title: 'The body does not fit', sentence: 'What was sent does not fit. Each fault is listed with its place.',
   },
@@ -145,6 +168,9 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
   },
   BAD_REQUEST: { status: 400, title: 'Bad request', sentence: 'The request cannot be read.' },
   NOT_SIGNED_IN: { status: 401, title: 'Not signed in', sentence: 'Sign in first.' },
+  CODES_TO_SET_UP: {
+    status: 403, title: 'One-time codes first', sentence: 'Your role needs one-time codes. Set them up first; nothing else can be done until then.',
+  },
   NOT_YOUR_ROLE: { status: 403, title: 'Not for this role', sentence: 'Your account is not allowed to do this.' },
   OTHER_ORIGIN: {
     status: 403, title: 'From another page',

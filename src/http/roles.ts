@@ -7,6 +7,7 @@ export type Access = 'anyone' | 'signed in' | readonly Role[]
 
 const HELPLINE: readonly Role[] = ['volunteer', 'specialist']
 const SPECIALISTS: readonly Role[] = ['specialist']
+const ADMINISTRATORS: readonly Role[] = ['administrator']
 
 /** The one place that says who may do what. A route that is not listed here is refused to everybody. */
 export const roles: Readonly<Record<string, Access>> = {
@@ -59,8 +60,31 @@ export const roles: Readonly<Record<string, Access>> = {
 
   'POST /api/sign-in': 'anyone',
   'POST /api/sign-out': 'anyone',
+  // The token of an invitation is its key.
+  'POST /api/invitation': 'anyone',
+  'POST /api/join': 'anyone',
   'GET /api/me': 'signed in',
+  'POST /api/me/password': 'signed in',
+  'POST /api/me/sign-out-everywhere': 'signed in',
+  'POST /api/me/codes/start': 'signed in',
+  'POST /api/me/codes/confirm': 'signed in',
+  'POST /api/me/codes/stop': 'signed in',
+
+  'GET /api/people': ADMINISTRATORS,
+  'POST /api/people/invite': ADMINISTRATORS,
+  'POST /api/people/withdraw-invitation': ADMINISTRATORS,
+  'POST /api/people/role': ADMINISTRATORS,
+  'POST /api/people/remove': ADMINISTRATORS,
+  'POST /api/people/sign-out': ADMINISTRATORS,
+  'POST /api/people/forget-codes': ADMINISTRATORS,
+  'GET /api/settings': ADMINISTRATORS,
+  'POST /api/settings': ADMINISTRATORS,
 }
+
+/** All that somebody may do who has to set up one-time codes first. */
+const BEFORE_CODES: ReadonlySet<string> = new Set([
+  'GET /api/me', 'POST /api/me/codes/start', 'POST /api/me/codes/confirm', 'POST /api/me/sign-out-everywhere',
+])
 
 /** Lets a request through, or throws why not. An administrator may do what a specialist may. */
 export function checkRole(route: { readonly method: string; readonly path: string }, who: Who): void {
@@ -68,12 +92,22 @@ export function checkRole(route: { readonly method: string; readonly path: strin
   if (access === 'anyone') return
   if (access === null) throw new RequestFault('NOT_YOUR_ROLE')
   if (who === null) throw new RequestFault('NOT_SIGNED_IN')
+  if (who.mustSetUpCodes === true && !BEFORE_CODES.has(nameOf(route))) throw new RequestFault('CODES_TO_SET_UP')
   if (access === 'signed in' || access.includes(who.role)) return
   if (who.role === 'administrator' && access.includes('specialist')) return
   throw new RequestFault('NOT_YOUR_ROLE')
 }
 
+/** The person as far as a route may know them: whoever has to set up one-time codes first is the public everywhere else. */
+export function knownAs(route: { readonly method: string; readonly path: string }, who: Who): Who {
+  return who?.mustSetUpCodes === true && accessTo(route) === 'anyone' ? null : who
+}
+
 /** Who may use a route, or null when the table does not say: then nobody may. */
-export function accessTo({ method, path }: { readonly method: string; readonly path: string }): Access | null {
-  return roles[`${method} ${path}`] ?? null
+export function accessTo(route: { readonly method: string; readonly path: string }): Access | null {
+  return roles[nameOf(route)] ?? null
+}
+
+function nameOf({ method, path }: { readonly method: string; readonly path: string }): string {
+  return `${method} ${path}`
 }

@@ -5,7 +5,7 @@ import { jsonBody } from './json-body.js'
 import { pageOrigin } from './page-origin.js'
 import { asPicture, sendPicture } from './picture.js'
 import { RequestFault } from './request-fault.js'
-import { checkRole } from './roles.js'
+import { checkRole, knownAs } from './roles.js'
 import { type PartName, partNames, parts, type Route } from './route.js'
 import { type SessionCookie, sessionCookie } from './session-cookie.js'
 
@@ -25,9 +25,10 @@ export function serveRoute(route: Route, { desk, behindHttps, describeService, f
   const names = partNames(route.path)
   return async (request, response) => {
     const cookie = sessionCookie(request, response, behindHttps)
-    const who = cookie.token === null ? null : await desk.memberOfSession(cookie.token)
-    checkRole(route, who)
-    checkOrigin(route, request, who, cookie)
+    const member = cookie.token === null ? null : await desk.memberOfSession(cookie.token)
+    checkRole(route, member)
+    checkOrigin(route, request, member, cookie)
+    const who = knownAs(route, member)
     const found = new Map(names.map((name) => [name, fittingPart(request, name)]))
     const body = route.body === null || route.body === 'file' ? undefined : await jsonBody(request, response)
     const passed = {
@@ -46,7 +47,8 @@ function checkOrigin(route: Route, request: Request, who: Who, cookie: SessionCo
   if (route.method === 'GET') return
   const from = pageOrigin(request)
   const carriesSession = who !== null || cookie.token !== null
-  const isSignIn = route.path === '/api/sign-in'
+  // Whoever could sign us in from elsewhere would have us work under their name.
+  const isSignIn = route.path === '/api/sign-in' || route.path === '/api/join'
   if ((carriesSession && !isSignIn && from !== 'own') || (isSignIn && from === 'other')) {
     throw new RequestFault('OTHER_ORIGIN')
   }

@@ -11,15 +11,25 @@ export { runDuty } from './duties.js'
 export type { Duty } from './duties.js'
 export { announce } from './news.js'
 export type { News } from './news.js'
+export { appendHelplineSetting, appendPersonChange, helplineSetting } from './helpline-settings.js'
+export { insertInvitation, openInvitation, openInvitations, spendInvitation, withdrawInvitations } from './invitations.js'
+export type { InvitationRow } from './invitations.js'
+export {
+  codeSecretOf, confirmCodeSecret, deleteCodes, keepCodeSecret, keepRecoveryCodes, peopleWithCodes, recoveryCodesLeft,
+  spendRecoveryCode, takeStep,
+} from './one-time-codes.js'
+export type { CodeSecretRow } from './one-time-codes.js'
 export { openStore, STORE_FILE } from './open-store.js'
 export type { StoreSettings } from './open-store.js'
-export { countPeople, insertPerson, markPersonRemoved, peopleNow, personByName } from './people.js'
+export { countPeople, insertPerson, keepPassword, keepRole, markPersonRemoved, peopleNow, personById, personByName } from './people.js'
 export type { PersonRow } from './people.js'
 export {
   insertPhoto, insertPhotoUpload, isPictureInUse, markPhotoRemoved, markPhotosRemoved, photoByLink, photoByUpload, photosEverOf,
 } from './photos.js'
 export type { PhotoRow } from './photos.js'
-export { deleteSession, deleteSessionsOf, deleteSpentSessions, insertSession, personBySession } from './sessions.js'
+export {
+  deleteOtherSessionsOf, deleteSession, deleteSessionsOf, deleteSpentSessions, insertSession, personBySession, sessionCounts,
+} from './sessions.js'
 export {
   forgetSignInAttempt, forgetSignInAttemptsBefore, keepSignInAttempt, signInAttempt,
 } from './sign-in-attempts.js'

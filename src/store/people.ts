@@ -30,3 +30,18 @@ export async function markPersonRemoved(db: Db, id: number, at: string): Promise
 export function peopleNow(db: Db): Promise<PersonRow[]> {
   return db.selectFrom('person').selectAll().where('removed_at', 'is', null).orderBy('name').execute()
 }
+
+/** The person with this row number, removed or not, or undefined. */
+export function personById(db: Db, id: number): Promise<PersonRow | undefined> {
+  return db.selectFrom('person').selectAll().where('id', '=', id).executeTakeFirst()
+}
+
+/** Keeps the hash of a new password. */
+export async function keepPassword(db: Db, id: number, hash: string): Promise<void> {
+  await db.updateTable('person').set({ password_hash: hash }).where('id', '=', id).execute()
+}
+
+/** Gives a person another role. */
+export async function keepRole(db: Db, id: number, role: string): Promise<void> {
+  await db.updateTable('person').set({ role }).where('id', '=', id).execute()
+}

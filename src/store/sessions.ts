@@ -30,3 +30,15 @@ export async function deleteSessionsOf(db: Db, personId: number): Promise<void> 
 export async function deleteSpentSessions(db: Db, now: string): Promise<void> {
   await db.deleteFrom('session').where('expires_at', '<=', now).execute()
 }
+
+/** Ends every session of a person but the one with this token. */
+export async function deleteOtherSessionsOf(db: Db, personId: number, tokenHash: string): Promise<void> {
+  await db.deleteFrom('session').where('person_id', '=', personId).where('token_hash', '!=', tokenHash).execute()
+}
+
+/** How many sessions each person has that have not run out by `now`. */
+export async function sessionCounts(db: Db, now: string): Promise<ReadonlyMap<number, number>> {
+  const rows = await db.selectFrom('session').select((eb) => ['person_id', eb.fn.countAll().as('count')])
+    .where('expires_at', '>', now).groupBy('person_id').execute()
+  return new Map(rows.map((row) => [row.person_id, Number(row.count)]))
+}

@@ -1,6 +1,7 @@
 import { type Person, Role } from '../../../shared/index.js'
-import { countPeople, deleteSessionsOf, insertPerson, markPersonRemoved, peopleNow, personByName } from '../../store/index.js'
+import { appendPersonChange, countPeople, deleteCodes, deleteSessionsOf, insertPerson, markPersonRemoved, peopleNow, personByName } from '../../store/index.js'
 import type { PeopleRoom } from '../room.js'
+import { giveBackAllOf } from '../tickets/give-back-all.js'
 import { hashPassword } from './passwords.js'
 
 /** A new account with the password it starts with; the password is shown once and kept nowhere. */
@@ -35,13 +36,21 @@ export async function addPerson(room: PeopleRoom, name: string, role: Role): Pro
   return { name, role, password }
 }
 
-/** Ends an account and all its sessions. False when nobody has this name. */
-export async function removePerson(room: PeopleRoom, name: string): Promise<boolean> {
+/**
+ * Ends an account and all its sessions, and forgets its one-time codes; the tickets its person had wait again. False when
+ * nobody has this name.
+ * @param byId the administrator who does it; null for the command line
+ */
+export async function removePerson(room: PeopleRoom, name: string, byId: number | null = null): Promise<boolean> {
   return room.db.transaction().execute(async (db) => {
     const person = await personByName(db, name)
     if (person === undefined || person.removed_at !== null) return false
     await markPersonRemoved(db, person.id, room.now().toISOString())
     await deleteSessionsOf(db, person.id)
+    await deleteCodes(db, person.id)
+    const at = room.now().toISOString()
+    await appendPersonChange(db, { at, person_id: person.id, by_id: byId, what: 'removed' })
+    await giveBackAllOf(db, person, at, byId)
     return true
   })
 }

@@ -6,6 +6,8 @@ export interface Member {
   readonly id: number
   readonly name: string
   readonly role: Role
+  /** True while their role needs one-time codes and they have none: then they may do nothing but set them up. */
+  readonly mustSetUpCodes?: boolean
 }
 
 /** Reads a person from their row. */

@@ -1,4 +1,5 @@
 import type { Route } from '../route.js'
+import { administrationRoutes } from './administration-routes.js'
 import { callRoutes } from './call-routes.js'
 import { caseRoutes } from './case-routes.js'
 import { guideRoutes } from './guide-routes.js'
@@ -9,5 +10,5 @@ import { ticketRoutes } from './ticket-routes.js'
 
 /** Every route of the service, once. */
 export const routes: readonly Route[] = [
-  ...serviceRoutes, ...guideRoutes, ...caseRoutes, ...photoRoutes, ...callRoutes, ...ticketRoutes, ...peopleRoutes,
+  ...serviceRoutes, ...guideRoutes, ...caseRoutes, ...photoRoutes, ...callRoutes, ...ticketRoutes, ...peopleRoutes, ...administrationRoutes,
 ]
