@@ -33,6 +33,7 @@ import { sweepPictures } from './photos/sweep-pictures.js'
 import { sealAnew } from './privacy/contacts.js'
 import { type DeskParts, furnishRoom } from './room.js'
 import { askBack } from './tickets/ask-back.js'
+import { followTickets, type FollowTickets } from './tickets/follow.js'
 import { listTickets, type Sought } from './tickets/list-tickets.js'
 import { linkTicket, mergeTicket, unlinkTicket, unmergeTicket } from './tickets/relate.js'
 import { recordResult, sendSample } from './tickets/samples.js'
@@ -90,6 +91,8 @@ export interface Desk {
   unmergeTicket(ticket: string, who: Member): Promise<TicketView>
   linkTicket(ticket: string, body: OtherTicket, who: Member): Promise<TicketView>
   unlinkTicket(ticket: string, body: OtherTicket, who: Member): Promise<TicketView>
+  /** Calls `hear` for each change of a ticket, whichever process made it. */
+  readonly followTickets: FollowTickets
   readContact(ticket: string, who: Member): Promise<TicketContact>
   keptCases(): Promise<KeptCases>
   keptSuggestions(): Promise<KeptSuggestions>
@@ -180,6 +183,7 @@ export function createDesk(parts: DeskParts): Desk {
     unmergeTicket: (ticket, who) => unmergeTicket(room, ticket, who),
     linkTicket: (ticket, body, who) => linkTicket(room, ticket, body, who),
     unlinkTicket: (ticket, body, who) => unlinkTicket(room, ticket, body, who),
+    followTickets: followTickets(parts.db, parts.listen),
     readContact: (ticket, who) => readContact(room, ticket, who),
     keptCases: () => keptCases(room),
     keptSuggestions: () => keptSuggestions(room),

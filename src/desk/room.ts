@@ -2,12 +2,14 @@ import type { Kysely } from 'kysely'
 import type { Guide } from '../guide/index.js'
 import { buildMatchIndex, type MatchIndex } from '../match/index.js'
 import type { PhotoHome } from '../photos/index.js'
-import type { Tables } from '../store/index.js'
+import type { Store, Tables } from '../store/index.js'
 import type { KeyRing } from './privacy/key-ring.js'
 
 /** What the desk is given to work with. */
 export interface DeskParts {
   readonly db: Kysely<Tables>
+  /** The store's ear for what any process changed. */
+  readonly listen: Store['listen']
   /** The guide as it is now; asked anew for each piece of work, because it may be replaced while the service runs. */
   readonly guide: () => Guide
   readonly photos: PhotoHome

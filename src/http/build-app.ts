@@ -6,6 +6,7 @@ import { allowOrigins } from './allow-origins.js'
 import { fileReader, MOST_BYTES_UNDER_WAY, SILENCE_MS } from './file-body.js'
 import { answerErrors } from './last-error.js'
 import { limiters } from './limits.js'
+import { liveStreams, type LiveStreams } from './live-streams.js'
 import { describeRoutes } from './openapi.js'
 import { servePages } from './pages.js'
 import { RequestFault } from './request-fault.js'
@@ -22,10 +23,11 @@ export interface AppParts {
   readonly settings: Pick<Settings, 'panelOrigins' | 'behindHttps' | 'casesPerMinute' | 'signInsPerMinute'>
   /** Folder of the built screens. */
   readonly webDir: string
+  readonly streams?: LiveStreams
 }
 
 /** Builds the app without opening a port. */
-export function buildApp({ desk, log, settings, webDir }: AppParts): Express {
+export function buildApp({ desk, log, settings, webDir, streams = liveStreams() }: AppParts): Express {
   const app = express()
   app.disable('x-powered-by')
   app.set('query parser', 'simple')
@@ -40,7 +42,7 @@ export function buildApp({ desk, log, settings, webDir }: AppParts): Express {
   const files = fileReader({ mostBytes: MAX_PHOTO_BYTES, silenceMs: SILENCE_MS, mostUnderWay: MOST_BYTES_UNDER_WAY })
   const describeService = onlyOnce(() => describeRoutes(routes))
   for (const route of routes) {
-    const serve = serveRoute(route, { desk, behindHttps: settings.behindHttps, describeService, files })
+    const serve = serveRoute(route, { desk, behindHttps: settings.behindHttps, describeService, files, streams })
     const handlers = route.limit === null ? [serve] : [limits[route.limit], serve]
     if (route.method === 'GET') app.get(route.path, ...handlers)
     else if (route.method === 'PUT') app.put(route.path, ...handlers)

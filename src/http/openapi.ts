@@ -49,5 +49,6 @@ function bodyContent(body: NonNullable<Route['body']>): ZodOpenApiContentObject 
 }
 
 function replyContent(reply: NonNullable<Route['reply']>): ZodOpenApiContentObject {
+  if (typeof reply === 'object' && 'events' in reply) return { 'text/event-stream': { schema: reply.events } }
   return reply === 'picture' ? { 'image/jpeg': {} } : { 'application/json': { schema: reply } }
 }

@@ -37,6 +37,7 @@ export const roles: Readonly<Record<string, Access>> = {
   'POST /api/calls/:link/close': HELPLINE,
 
   'GET /api/tickets': SPECIALISTS,
+  'GET /api/tickets/events': SPECIALISTS,
   'GET /api/tickets/:ticket': SPECIALISTS,
   'POST /api/tickets/:ticket/take': SPECIALISTS,
   'GET /api/tickets/:ticket/contact': SPECIALISTS,

@@ -5,6 +5,7 @@ import type { ErrorCode } from './errors.js'
 import { fitting } from './fitting.js'
 import type { LimitName } from './limits.js'
 import { RequestFault } from './request-fault.js'
+import type { LiveStream } from './live-streams.js'
 import type { Picture } from './picture.js'
 import type { SessionCookie } from './session-cookie.js'
 
@@ -37,8 +38,8 @@ export interface Route {
   /** JSON of this shape, a file of any kind, or nothing. */
   readonly body: z.ZodType | 'file' | null
   readonly query: z.ZodObject | null
-  /** JSON of this shape, a JPEG, or null for an answer without a body. */
-  readonly reply: z.ZodType | 'picture' | null
+  /** JSON of this shape, a JPEG, a stream of events of this shape, or null for an answer without a body. */
+  readonly reply: z.ZodType | 'picture' | { readonly events: z.ZodType } | null
   readonly status: number
   readonly limit: LimitName | null
   answer(passed: Passed, body: unknown, query: unknown): unknown
@@ -86,6 +87,15 @@ export function definePictureRoute(path: string, spec: {
   handle(asked: Asked<undefined, Record<string, unknown>>): Promise<Picture>
 }): Route {
   return { ...defineRoute('GET', path, { ...spec, reply: null }), reply: 'picture' }
+}
+
+/** A route that answers with a stream of server-sent events, for people who are signed in. */
+export function defineEventRoute(path: string, spec: {
+  readonly summary: string
+  readonly event: z.ZodType
+  handle(asked: Asked<undefined, Record<string, unknown>>): Pick<LiveStream, 'first' | 'follow'>
+}): Route {
+  return { ...defineRoute('GET', path, { ...spec, reply: null }), reply: { events: spec.event } }
 }
 
 /** The signed-in person. The route's roles let nobody else through; this says so to the compiler, and stays a guard. */

@@ -2,6 +2,7 @@ import type { Request, RequestHandler, Response } from 'express'
 import type { Desk, Who } from '../desk/index.js'
 import { type FileReader } from './file-body.js'
 import { jsonBody } from './json-body.js'
+import { asEvents, isEventRoute, type LiveStreams } from './live-streams.js'
 import { pageOrigin } from './page-origin.js'
 import { asPicture, sendPicture } from './picture.js'
 import { RequestFault } from './request-fault.js'
@@ -15,13 +16,14 @@ export interface Serving {
   readonly behindHttps: boolean
   readonly describeService: () => object
   readonly files: FileReader
+  readonly streams: LiveStreams
 }
 
 /**
  * Serves one route. In this order: who is it, may they, did one of our pages send it, is the address well formed, is
  * the body JSON that fits; only then the desk is asked.
  */
-export function serveRoute(route: Route, { desk, behindHttps, describeService, files }: Serving): RequestHandler {
+export function serveRoute(route: Route, { desk, behindHttps, describeService, files, streams }: Serving): RequestHandler {
   const names = partNames(route.path)
   return async (request, response) => {
     const cookie = sessionCookie(request, response, behindHttps)
@@ -35,7 +37,9 @@ export function serveRoute(route: Route, { desk, behindHttps, describeService, f
       desk, who, cookie, describeService, file: () => files.read(request), address: request.ip ?? '',
       part: (name: PartName) => found.get(name) ?? missingPart(route, name),
     }
-    send(response, route, await route.answer(passed, body, request.query))
+    const reply = await route.answer(passed, body, request.query)
+    if (isEventRoute(route)) streams.serve(response, { ...asEvents(reply), isAllowed: () => stillMay(route, desk, cookie) })
+    else send(response, route, reply)
   }
 }
 
@@ -51,6 +55,17 @@ function checkOrigin(route: Route, request: Request, who: Who, cookie: SessionCo
   const isSignIn = route.path === '/api/sign-in' || route.path === '/api/join'
   if ((carriesSession && !isSignIn && from !== 'own') || (isSignIn && from === 'other')) {
     throw new RequestFault('OTHER_ORIGIN')
+  }
+}
+
+/** Whether a session that was let in some time ago would be let in now. */
+async function stillMay(route: Route, desk: Desk, { token }: SessionCookie): Promise<boolean> {
+  const who = token === null ? null : await desk.memberOfSession(token)
+  try {
+    checkRole(route, who)
+    return true
+  } catch {
+    return false
   }
 }
 

@@ -7,6 +7,7 @@ import { openStore } from '../store/index.js'
 import { buildApp } from './build-app.js'
 import { contactKeys } from './contact-keys.js'
 import { whyNotFitForProduction } from './fit-for-production.js'
+import { liveStreams } from './live-streams.js'
 import { listen } from './listen.js'
 import type { Settings } from './settings.js'
 import { followGuide } from './sound-guide.js'
@@ -52,13 +53,14 @@ export async function startService(
     await sweepUnfinished(photoFolder)
     const keys = await contactKeys(settings)
     const desk = createDesk({
-      db: store.db, guide: guide.current, photos: folderHome(photoFolder), clock, randomBytes: (count) => randomBytes(count), keys,
+      db: store.db, listen: store.listen, guide: guide.current, photos: folderHome(photoFolder), clock, randomBytes: (count) => randomBytes(count), keys,
     })
     await desk.sealAnew()
     const newAccounts = guide.current().region.demonstration ? await desk.addDemonstrationPeople() : []
 
-    const port = await listen(buildApp({ desk, log, settings, webDir }), settings)
-    opened.push(port.close)
+    const streams = liveStreams()
+    const port = await listen(buildApp({ desk, log, settings, webDir, streams }), settings)
+    opened.push(port.close, () => { streams.endAll(); return Promise.resolve() })
     log.info({ url: port.url, guide: guide.current().hash }, 'the service is up')
     return { url: port.url, newAccounts, stop: closeAll }
   } catch (fault) {

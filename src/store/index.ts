@@ -9,7 +9,7 @@ export {
 export type { ContactRow } from './contacts.js'
 export { runDuty } from './duties.js'
 export type { Duty } from './duties.js'
-export { announce } from './news.js'
+export { announce, announceCase, ANYTHING } from './news.js'
 export type { News } from './news.js'
 export { appendHelplineSetting, appendPersonChange, helplineSetting } from './helpline-settings.js'
 export { insertInvitation, openInvitation, openInvitations, spendInvitation, withdrawInvitations } from './invitations.js'

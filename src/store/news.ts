@@ -27,6 +27,12 @@ export async function announce(db: Db, news: News): Promise<void> {
   await sql`select pg_notify(${CHANNEL}, ${JSON.stringify(news)})`.execute(db)
 }
 
+/** Tells every process that the case behind a ticket changed; nothing is told of a case without a ticket. */
+export async function announceCase(db: Db, caseId: number, person: number | null): Promise<void> {
+  const rest = `,"what":"case","person":${person === null ? 'null' : String(person)}}`
+  await sql`select pg_notify(${CHANNEL}, '{"ticket":' || id || ${rest}) from ticket where case_id = ${caseId}`.execute(db)
+}
+
 /** Reads news as they came; what cannot be read, as from a later version of this program, is anything. */
 export function readNews(text: string): News {
   try {

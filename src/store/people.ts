@@ -15,6 +15,11 @@ export function personByName(db: Db, name: string): Promise<PersonRow | undefine
   return db.selectFrom('person').selectAll().where('name', '=', name).executeTakeFirst()
 }
 
+/** The person with this row number, removed or not, or undefined. */
+export function personById(db: Db, id: number): Promise<PersonRow | undefined> {
+  return db.selectFrom('person').selectAll().where('id', '=', id).executeTakeFirst()
+}
+
 /** How many people the store has ever had, those removed included. */
 export async function countPeople(db: Db): Promise<number> {
   const row = await db.selectFrom('person').select((eb) => eb.fn.countAll().as('count')).executeTakeFirstOrThrow()
@@ -29,11 +34,6 @@ export async function markPersonRemoved(db: Db, id: number, at: string): Promise
 /** Everyone whose account has not ended, by name. */
 export function peopleNow(db: Db): Promise<PersonRow[]> {
   return db.selectFrom('person').selectAll().where('removed_at', 'is', null).orderBy('name').execute()
-}
-
-/** The person with this row number, removed or not, or undefined. */
-export function personById(db: Db, id: number): Promise<PersonRow | undefined> {
-  return db.selectFrom('person').selectAll().where('id', '=', id).executeTakeFirst()
 }
 
 /** Keeps the hash of a new password. */

@@ -56,7 +56,7 @@ export async function openWorld(home?: string): Promise<World> {
   const store = await openStore(await testStore(folder))
   const world = { now: new Date(NOON), guide: await shippedGuide() }
   const desk = createDesk({
-    db: store.db, guide: () => world.guide, photos: folderHome(join(folder, 'photos')), clock: () => world.now,
+    db: store.db, listen: store.listen, guide: () => world.guide, photos: folderHome(join(folder, 'photos')), clock: () => world.now,
     randomBytes: (count) => randomBytes(count), keys: testKeys(),
   })
   return Object.assign(world, {

@@ -5,6 +5,7 @@ import type { Express } from 'express'
 import { pino } from 'pino'
 import supertest from 'supertest'
 import type { CaseView, ProblemDocument, Role } from '../../shared/index.js'
+import { liveStreams } from '../../src/http/live-streams.js'
 import { type AppParts, buildApp } from '../../src/http/index.js'
 import { openWorld, type World } from '../desk/desk-world.js'
 
@@ -33,7 +34,9 @@ export async function openHttpWorld(settings: Partial<AppParts['settings']> = {}
   const logged: string[] = []
   const log = pino({ level: 'trace' }, { write: (line: string) => void logged.push(line) })
   const webDir = await smallScreens()
-  const app = buildApp({ desk: desk.desk, log, settings: { ...PLENTY, ...settings }, webDir })
+  // Streams of events that end by themselves, so that asking for one comes to an end.
+  const streams = liveStreams({ beatMs: 50, lastsMs: 300, most: 100 })
+  const app = buildApp({ desk: desk.desk, log, settings: { ...PLENTY, ...settings }, webDir, streams })
   return {
     app, desk, logged,
     async signedIn(name, role) {

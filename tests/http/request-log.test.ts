@@ -60,7 +60,7 @@ describe('the request log', () => {
     const log = pino({}, { write: (line: string) => void logged.push(line) })
     const { store, guide, home, now } = world.desk
     const desk = createDesk({
-      db: store.db, guide: () => guide, photos: folderHome(home), clock: () => now, randomBytes: (count) => randomBytes(count),
+      db: store.db, listen: store.listen, guide: () => guide, photos: folderHome(home), clock: () => now, randomBytes: (count) => randomBytes(count),
       keys: testKeys(),
     })
     const settings = { panelOrigins: [], behindHttps: false, casesPerMinute: 10, signInsPerMinute: 10 }

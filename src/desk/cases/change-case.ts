@@ -1,5 +1,5 @@
 import {
-  appendCaseChange, advanceCase, caseByLink, type CaseChangeRow, caseChangesSince, type Db,
+  advanceCase, announceCase, appendCaseChange, caseByLink, type CaseChangeRow, caseChangesSince, type Db,
 } from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
 import type { Member } from '../people/member.js'
@@ -94,6 +94,7 @@ export async function applyChange(
   if (change.kind === 'answer') await heardFromAsker(room, db, now.id, who, 'check')
   if (change.kind === 'words') await heardFromAsker(room, db, now.id, who, 'words')
   if (change.kind === 'photo') await heardFromAsker(room, db, now.id, who, 'photo')
+  await announceCase(db, now.id, who?.id ?? null)
   return 'applied'
 }
 

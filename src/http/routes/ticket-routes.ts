@@ -1,11 +1,18 @@
 import {
-  AskBack, Colleagues, HandOn, KeptCases, KeptSuggestions, NoteForColleagues, OtherTicket, RecordResult, ReviewTicket, SendSample,
-  SettleReview, SettleTicket, TicketContact, TicketList, TicketSearch, TicketView,
+  AskBack, Colleagues, HandOn, KeptCases, KeptSuggestions, LiveChange, NoteForColleagues, OtherTicket, RecordResult, ReviewTicket,
+  SendSample, SettleReview, SettleTicket, TicketContact, TicketList, TicketSearch, TicketView,
 } from '../../../shared/index.js'
-import { defineRoute, type Route, signedIn } from '../route.js'
+import { defineEventRoute, defineRoute, type Route, signedIn } from '../route.js'
 
 /** What was handed to the specialists. Every change answers with the whole ticket as it stands afterwards. */
 export const ticketRoutes: readonly Route[] = [
+  // Before the routes of one ticket, whose number would match.
+  defineEventRoute('/api/tickets/events', {
+    summary: 'Server-sent events called "change": which ticket changed, for fetching it again. Tells of every process. '
+      + 'After a break the browser connects again and fetches what it shows; nothing is sent twice.',
+    event: LiveChange,
+    handle: ({ desk }) => ({ first: { ticket: null, kind: 'anything', by: null } satisfies LiveChange, follow: desk.followTickets }),
+  }),
   defineRoute('GET', '/api/tickets', {
     summary: 'Tickets that fit: urgent first, then the longest wait; settled ones with the last settled first.',
     query: TicketSearch, reply: TicketList,
