@@ -4,7 +4,7 @@ import { z } from 'zod'
 export const MAX_WORDS = 4000
 
 const Words = z.string().trim().min(1).max(MAX_WORDS)
-const Id = z.string().min(1).max(80).regex(/^[a-z0-9][a-z0-9-]*$/)
+const Id = z.string().min(1).max(80).regex(/^[a-z0-9][a-z0-9-]*$/, 'a name of small letters, digits and hyphens')
 
 /** The unguessable part of a case's address: 24 random bytes in base64url. */
 export const CaseLink = z.string().regex(/^[A-Za-z0-9_-]{32}$/).meta({ id: 'CaseLink' })
@@ -14,9 +14,16 @@ export const Revision = z.number().int().min(0).max(1_000_000)
 
 export const FindingOrigin = z.enum(['asked', 'said', 'note', 'photo'])
 
+/**
+ * A sender's own random name for one opening, at least 128 bits of it: 22 to 64 characters of base64url. Sent again
+ * with the same key, as after a lost reply, it opens nothing new and brings the case it opened.
+ */
+export const OpeningKey = z.string().regex(/^[A-Za-z0-9_-]{22,64}$/, '22 to 64 random letters, digits, hyphens and underscores').meta({ id: 'OpeningKey' })
+
 export const OpenCase = z.strictObject({
   words: Words,
   district: Id.nullish(),
+  key: OpeningKey.optional(),
 }).meta({ id: 'OpenCase' })
 
 export const SettlePlace = z.strictObject({
@@ -36,12 +43,15 @@ export const AnswerCheck = z.strictObject({
   from: FindingOrigin.optional(),
 }).meta({ id: 'AnswerCheck' })
 
+/** Takes an answer back: its check counts as not yet looked at. */
+export const TakeBack = z.strictObject({ revision: Revision, check: Id }).meta({ id: 'TakeBack' })
+
 export const CarryOn = z.strictObject({ revision: Revision }).meta({ id: 'CarryOn' })
 
 export const Contact = z.strictObject({
   name: z.string().trim().max(120).optional(),
   email: z.email().max(254).optional(),
-  phone: z.string().trim().max(40).regex(/^[0-9+() .\-x]*$/).optional(),
+  phone: z.string().trim().max(40).regex(/^[0-9+() .\-x]*$/, 'digits, spaces, + - . x and brackets only').optional(),
 }).meta({ id: 'Contact' })
 
 export const HandOver = z.strictObject({
@@ -103,7 +113,11 @@ export const AdviceCard = z.object({
   /** How sure, in words and as a share: 'very likely', 0.93. */
   sureness: z.string(), probability: z.number(),
   bottomLine: z.string(), doNow: z.array(z.string()), notWorthDoing: z.array(z.string()),
-  nextYear: z.array(z.string()), spray: z.string(), cautions: z.array(z.string()),
+  nextYear: z.array(z.string()),
+  /** Months (1 to 12) in which it is mostly seen; empty when it is not bound to any. */
+  months: z.array(z.number().int()),
+  /** Whole sentences, also where no spray is needed. */
+  spray: z.string(), cautions: z.array(z.string()),
   /** What to do because this problem must be reported; null when it need not be. */
   escalate: z.string().nullable(), escalateCall: Call.nullable(),
   lookAlikes: z.array(z.object({ problem: z.string(), name: z.string() })),
@@ -223,6 +237,7 @@ export type OpenCase = z.infer<typeof OpenCase>
 export type SettlePlace = z.infer<typeof SettlePlace>
 export type AddWords = z.infer<typeof AddWords>
 export type AnswerCheck = z.infer<typeof AnswerCheck>
+export type TakeBack = z.infer<typeof TakeBack>
 export type CarryOn = z.infer<typeof CarryOn>
 export type Contact = z.infer<typeof Contact>
 export type HandOver = z.infer<typeof HandOver>

@@ -3,6 +3,7 @@ import type { CaseView } from '../../shared/index.js'
 /** Why the desk did not do what was asked. Closed; a code is never used again for something else. */
 export type DeskFaultCode =
   | 'CASE_NOT_FOUND' | 'STALE_REVISION' | 'CASE_STOPPED' | 'NO_RED_FLAG' | 'CASE_FULL'
+  | 'KEY_USED' | 'PLACE_FIRST' | 'NOT_ANSWERED'
   | 'UNKNOWN_HOST' | 'UNKNOWN_NODE' | 'UNKNOWN_CHECK' | 'UNKNOWN_ANSWER' | 'UNKNOWN_DISTRICT' | 'UNKNOWN_PROBLEM'
   | 'HOST_NOT_FOUND' | 'CALL_NOT_FOUND' | 'TICKET_NOT_FOUND' | 'TICKET_TAKEN' | 'TICKET_SETTLED'
   | 'PHOTO_NOT_FOUND' | 'PHOTOS_FULL' | 'PHOTO_NOT_A_PICTURE' | 'PHOTO_IN_PHONE_FORMAT' | 'PHOTO_BROKEN'

@@ -3,7 +3,7 @@ import type {
   ComplaintRows, ConfirmCode, ConfirmPassword, HandOn, HandOver, HelplineSettings, HostRows, Invitation,
   InvitationView, Invite, Join, KeptCases, KeptSuggestions, LookAtInvitation, Me, NoteCall, NoteForColleagues,
   OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, ProblemRows, RecordResult, RecoveryCodes, RegionView,
-  ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, Suggestions, TicketContact,
+  ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, Suggestions, TakeBack, TicketContact,
   TicketList, TicketView,
 } from '../../shared/index.js'
 import { keptCases, keptSuggestions } from './casebook/keep.js'
@@ -17,6 +17,7 @@ import { handOver } from './cases/hand-over.js'
 import { noteChange } from './cases/note-change.js'
 import { openCase } from './cases/open-case.js'
 import { placeChange } from './cases/place-change.js'
+import { takeBackChange } from './cases/take-back-change.js'
 import { wordsChange } from './cases/words-change.js'
 import { addDemonstrationPeople, addPerson, type NewAccount, removePerson } from './people/accounts.js'
 import { confirmCodes, showMe, startCodes, stopCodes } from './people/codes.js'
@@ -60,6 +61,7 @@ export interface Desk {
   settlePlace(link: string, body: SettlePlace, who: Who): Promise<CaseView>
   addWords(link: string, body: AddWords, who: Who): Promise<CaseView>
   answerCheck(link: string, body: AnswerCheck, who: Who): Promise<CaseView>
+  takeBack(link: string, body: TakeBack, who: Who): Promise<CaseView>
   carryOn(link: string, body: CarryOn, who: Who): Promise<CaseView>
   handOver(link: string, body: HandOver, who: Who): Promise<CaseView>
   noteCall(link: string, body: NoteCall, who: Member): Promise<CaseView>
@@ -147,6 +149,7 @@ export function createDesk(parts: DeskParts): Desk {
     settlePlace: (link, body, who) => change(link, body.revision, who, placeChange(body)),
     addWords: (link, body, who) => change(link, body.revision, who, wordsChange(body)),
     answerCheck: (link, body, who) => change(link, body.revision, who, answerChange(body)),
+    takeBack: (link, body, who) => change(link, body.revision, who, takeBackChange(body)),
     carryOn: (link, body, who) => change(link, body.revision, who, carryOnChange()),
     noteCall: (link, body, who) => change(link, body.revision, who, noteChange(body)),
     async handOver(link, body, who) {

@@ -2,7 +2,7 @@ import type { DeskFaultCode } from '../desk/index.js'
 
 /** What can be wrong with a request before the desk sees it, and with the service itself. */
 export type RequestFaultCode =
-  | 'BODY_DOES_NOT_FIT' | 'QUERY_DOES_NOT_FIT' | 'BROKEN_JSON' | 'NOT_JSON' | 'TOO_LARGE' | 'BAD_REQUEST'
+  | 'BODY_DOES_NOT_FIT' | 'QUERY_DOES_NOT_FIT' | 'BROKEN_JSON' | 'UNREADABLE_TEXT' | 'NOT_JSON' | 'TOO_LARGE' | 'BAD_REQUEST'
   | 'FILE_TOO_LARGE' | 'UPLOAD_KEY_DOES_NOT_FIT'
   | 'NOT_SIGNED_IN' | 'NOT_YOUR_ROLE' | 'CODES_TO_SET_UP' | 'OTHER_ORIGIN' | 'TOO_MANY' | 'NO_SUCH_PLACE' | 'WRONG_METHOD' | 'UNEXPECTED'
 
@@ -37,6 +37,17 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
   CASE_FULL: {
     status: 409, title: 'The case is full',
     sentence: 'This case takes no more changes. It can still be handed to a specialist.',
+  },
+  KEY_USED: {
+    status: 422, title: 'The key is used',
+    sentence: 'Another question was opened with this key. Make a new random key for each question.',
+  },
+  PLACE_FIRST: {
+    status: 409, title: 'The plant comes first',
+    sentence: 'No plant is settled yet, so this answer has nothing to weigh. Settle the plant at this case\'s "place" address, then answer.',
+  },
+  NOT_ANSWERED: {
+    status: 409, title: 'Nothing to take back', sentence: 'The check "{check}" has no answer, so there is none to take back.',
   },
   UNKNOWN_HOST: { status: 422, title: 'Unknown plant', sentence: 'The guide has no plant called "{host}".' },
   UNKNOWN_NODE: {
@@ -151,6 +162,9 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
   },
   BROKEN_JSON: {
     status: 400, title: 'Not JSON', sentence: 'The body cannot be read as a JSON object of plain text. Nothing was changed.',
+  },
+  UNREADABLE_TEXT: {
+    status: 400, title: 'Not UTF-8', sentence: 'The body is not UTF-8, so its words cannot be read. Send it as JSON in UTF-8. Nothing was changed.',
   },
   NOT_JSON: {
     status: 415, title: 'Not JSON',

@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { plainMisfit } from './plain-misfit.js'
 import { RequestFault } from './request-fault.js'
 
 /** Most faults listed for one request. */
@@ -8,7 +9,7 @@ const MOST_FAULTS = 20
 export function fitting<Schema extends z.ZodType>(
   schema: Schema, sent: unknown, code: 'BODY_DOES_NOT_FIT' | 'QUERY_DOES_NOT_FIT',
 ): z.output<Schema> {
-  const read = schema.safeParse(sent)
+  const read = schema.safeParse(sent, { error: plainMisfit })
   if (read.success) return read.data
   throw new RequestFault(code, {
     faults: read.error.issues.slice(0, MOST_FAULTS)

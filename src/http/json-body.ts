@@ -1,3 +1,4 @@
+import { isUtf8 } from 'node:buffer'
 import express, { type Request, type Response } from 'express'
 import { RequestFault } from './request-fault.js'
 
@@ -5,7 +6,7 @@ import { RequestFault } from './request-fault.js'
 const MOST_BYTES = 64 * 1024
 
 // Compressed bodies are refused: nothing this small needs it, and unpacking is a way to be flooded.
-const parseJson = express.json({ limit: MOST_BYTES, inflate: false, reviver: refuseNul })
+const parseJson = express.json({ limit: MOST_BYTES, inflate: false, reviver: refuseNul, verify: refuseBrokenText })
 
 /** Reads a request's JSON body. Undefined when there is none. */
 export async function jsonBody(request: Request, response: Response): Promise<unknown> {
@@ -18,6 +19,11 @@ export async function jsonBody(request: Request, response: Response): Promise<un
     })
   })
   return request.body
+}
+
+/** Bytes that are no UTF-8 would be kept as marks for 'unreadable', and the asker's word would be lost without a sound. */
+function refuseBrokenText(_request: unknown, _response: unknown, body: Buffer): void {
+  if (!isUtf8(body)) throw Object.assign(new Error('not UTF-8'), { status: 400, type: 'body.not.utf8' })
 }
 
 /** PostgreSQL cannot keep the character NUL in text, and nobody types it. */

@@ -43,6 +43,7 @@ function codeOfForeign(thrown: unknown): ErrorCode {
   const { type, status } = foreignError(thrown)
   switch (type) {
     case 'entity.parse.failed': return 'BROKEN_JSON'
+    case 'body.not.utf8': return 'UNREADABLE_TEXT'
     case 'entity.too.large': return 'TOO_LARGE'
     case 'encoding.unsupported': case 'charset.unsupported': return 'NOT_JSON'
   }

@@ -20,6 +20,11 @@ export function caseById(db: Db, id: number): Promise<CaseRow | undefined> {
   return db.selectFrom('case_file').selectAll().where('id', '=', id).executeTakeFirst()
 }
 
+/** The case that was opened with this key, by the key's hash, or undefined. */
+export function caseByOpeningKey(db: Db, hash: string): Promise<CaseRow | undefined> {
+  return db.selectFrom('case_file').selectAll().where('opening_key_hash', '=', hash).executeTakeFirst()
+}
+
 /** What one change may alter in a case. */
 export type CaseAdvance = Pick<CaseRow, 'evidence' | 'words' | 'matched' | 'guide_hash'>
 

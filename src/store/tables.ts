@@ -54,6 +54,8 @@ export interface CaseFileTable {
   call_closed_at: string | null
   /** Hash of the guide at the last change. */
   guide_hash: string
+  /** SHA-256 of the sender's key for opening it, hex; null when it sent none. */
+  opening_key_hash: string | null
 }
 
 /** Append-only: one row a revision. */

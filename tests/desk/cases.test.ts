@@ -173,6 +173,64 @@ describe('desk: working a case', () => {
   })
 })
 
+describe('desk: opening a case twice with one key', () => {
+  const key = 'a-random-name-of-22-letters'
+
+  it('brings the case that the first sending opened, as it stands now', async () => {
+    const opened = await world.desk.openCase({ words: LETTUCE_WORDS, district: 'holt-fen', key }, null)
+    const settled = await world.desk.settlePlace(opened.link, { revision: 0, host: 'lettuce', node: null }, null)
+    expect(await world.desk.openCase({ words: LETTUCE_WORDS, district: 'holt-fen', key }, null)).toEqual(settled)
+    expect(await world.store.db.selectFrom('case_file').selectAll().execute()).toHaveLength(1)
+  })
+
+  it('opens one case when both sendings are under way at once', async () => {
+    const views = await Promise.all(Array.from({ length: 6 }, () => world.desk.openCase({ words: LETTUCE_WORDS, key }, null)))
+    expect(new Set(views.map(({ link }) => link)).size).toBe(1)
+    expect(await world.store.db.selectFrom('case_file').selectAll().execute()).toHaveLength(1)
+  })
+
+  it('refuses the key with other words, another district or another person, and keeps the key itself nowhere', async () => {
+    await world.desk.openCase({ words: LETTUCE_WORDS, key }, null)
+    const willow = await world.member('willow', 'volunteer')
+    await expect(world.desk.openCase({ words: 'something else', key }, null)).rejects.toMatchObject({ code: 'KEY_USED' })
+    await expect(world.desk.openCase({ words: LETTUCE_WORDS, district: 'eastmere', key }, null)).rejects.toMatchObject({ code: 'KEY_USED' })
+    await expect(world.desk.openCase({ words: LETTUCE_WORDS, key }, willow)).rejects.toMatchObject({ code: 'KEY_USED' })
+    expect(JSON.stringify(await world.store.db.selectFrom('case_file').selectAll().execute())).not.toContain(key)
+  })
+
+  it('opens a case each time without a key', async () => {
+    for (let turn = 0; turn < 2; turn++) await world.desk.openCase({ words: LETTUCE_WORDS }, null)
+    expect(await world.store.db.selectFrom('case_file').selectAll().execute()).toHaveLength(2)
+  })
+})
+
+describe('desk: an answer before the plant is settled', () => {
+  it('is refused and kept nowhere, whether or not a warning card is showing', async () => {
+    for (const words of [LETTUCE_WORDS, BERRY_WORDS]) {
+      const { link } = await world.desk.openCase({ words }, null)
+      await expect(world.desk.answerCheck(link, { revision: 0, check: 'plant-part', answer: 'not sure' }, null)).rejects.toMatchObject({ code: 'PLACE_FIRST' })
+      expect(await history(link)).toHaveLength(1)
+    }
+  })
+})
+
+describe('desk: taking an answer back', () => {
+  it('opens the check again, keeps both in the history, and takes a repeat once', async () => {
+    const before = await lettuceCase(world.desk)
+    const check = askedCheck(before)
+    const answered = await world.desk.answerCheck(before.link, { revision: 1, check: check.id, answer: first(check.answers) }, null)
+    const back = await world.desk.takeBack(before.link, { revision: answered.revision, check: check.id }, null)
+    expect({ lines: back.lines, step: back.step }).toEqual({ lines: before.lines, step: before.step })
+    expect((await history(before.link)).map(({ kind }) => kind)).toEqual(['opened', 'place', 'answer', 'take-back'])
+    expect(await world.desk.takeBack(before.link, { revision: answered.revision, check: check.id }, null)).toEqual(back)
+  })
+
+  it('is refused for a check that has no answer', async () => {
+    const before = await lettuceCase(world.desk)
+    await expect(world.desk.takeBack(before.link, { revision: 1, check: askedCheck(before).id }, null)).rejects.toMatchObject({ code: 'NOT_ANSWERED' })
+  })
+})
+
 describe('desk: the revision rule', () => {
   it('takes a repeated change once, however late the repeat', async () => {
     const before = await lettuceCase(world.desk)

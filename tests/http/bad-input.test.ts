@@ -134,6 +134,41 @@ describe.each(everyDoor)('bad input at door %d', (at) => {
   })
 })
 
+describe('what was expected, in plain words', () => {
+  const faultsOf = async (path: string, body: object) => expectRefusal(await sedge.post(path, body), 'BODY_DOES_NOT_FIT').faults
+
+  it.each<[string, object, object[]]>([
+    ['a missing part', {}, [{ at: 'words', expected: 'text; nothing was sent' }]],
+    ['an empty text', { words: '' }, [{ at: 'words', expected: 'some text; it is empty' }]],
+    ['a number for a text', { words: 7 }, [{ at: 'words', expected: 'text' }]],
+    ['a text too long', { words: 'x'.repeat(5000) }, [{ at: 'words', expected: 'at most 4000 characters' }]],
+    ['a part that is not taken', { words: 'x', colour: 'red' }, [{ at: '', expected: 'nothing called "colour"' }]],
+    ['a short key', { words: 'x', key: 'abc' }, [{ at: 'key', expected: '22 to 64 random letters, digits, hyphens and underscores' }]],
+  ])('tells of %s', async (_name, body, expected) => {
+    expect(await faultsOf('/api/cases', body)).toEqual(expected)
+  })
+
+  it('names the values that are taken, and an example of a form', async () => {
+    expect(await faultsOf(`/api/tickets/${ticket}/settle`, { text: 'x', outcome: { kind: 'lost' } }))
+      .toEqual([{ at: 'outcome.kind', expected: 'one of: "problem", "not known", "not a plant problem"' }])
+    expect(await faultsOf(`/api/cases/${view.link}/hand-over`, { revision: 0.5, contact: { email: 'x', phone: 'ring' } })).toEqual([
+      { at: 'revision', expected: 'a whole number' },
+      { at: 'contact.email', expected: 'an email address, such as fern@garden.example' },
+      { at: 'contact.phone', expected: 'digits, spaces, + - . x and brackets only' },
+    ])
+  })
+})
+
+describe('bytes that are no text', () => {
+  // 0xff never stands in UTF-8; a lone 0xc3 begins a letter that does not come (RFC 3629, section 3).
+  it.each([['a byte that UTF-8 never has', [0xff]], ['half a letter', [0xc3]], ['half a pair of UTF-16', [0xed, 0xa0, 0x80]]])('refuses %s', async (_name, bytes) => {
+    const body = Buffer.concat([Buffer.from('{"words":"black spots '), Buffer.from(bytes), Buffer.from('"}')])
+    const sent = supertest(world.app).post('/api/cases').set('content-type', 'application/json')
+    sent.write(body)
+    expectRefusal(await sent, 'UNREADABLE_TEXT')
+  })
+})
+
 describe('unknown things', () => {
   it.each(['x', 'x'.repeat(31), 'x'.repeat(33), 'x'.repeat(32), '%F0%9F%8C%B1', '..%2f..%2fetc', `${'x'.repeat(31)}'`])(
     'finds no case at the link %s', async (link) => {

@@ -16,6 +16,9 @@ export function answerChange({ check: name, answer, from = 'asked' }: AnswerChec
       const check = checkNamed(guide, name)
       if (check === null) throw new DeskFault('UNKNOWN_CHECK', { words: { check: name } })
       if (!takesAnswer(check, answer)) throw new DeskFault('UNKNOWN_ANSWER', { words: { check: name, answer } })
+      // What was heard in the words may be set right before the plant is settled; a new answer would be weighed by nothing.
+      const isHeard = now.evidence.findings.some((finding) => finding.check === name)
+      if (now.evidence.start === null && !isHeard) throw new DeskFault('PLACE_FIRST')
       const findings = withFinding(now.evidence.findings, { check: name, answer, from })
       return { ...now, evidence: { ...now.evidence, findings } }
     },

@@ -5,7 +5,7 @@ export type CaseContent = Pick<CaseFile, 'evidence' | 'words' | 'matched'>
 
 /** One thing done to a case, before it is applied. */
 export interface CaseChange {
-  readonly kind: 'place' | 'words' | 'answer' | 'carry-on' | 'note' | 'hand-over' | 'photo' | 'photo-removed'
+  readonly kind: 'place' | 'words' | 'answer' | 'take-back' | 'carry-on' | 'note' | 'hand-over' | 'photo' | 'photo-removed'
   /** Plain JSON kept in the history. The same change has the same content, key by key in the same order. */
   readonly content: Readonly<Record<string, unknown>>
   /** What the case holds afterwards. Throws a DeskFault when the change cannot be made. */

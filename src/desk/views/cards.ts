@@ -1,5 +1,6 @@
 import type { AdviceCard, CheckCard, FlagCard } from '../../../shared/index.js'
 import type { Check, Guide, Problem, RedFlag } from '../../guide/index.js'
+import { sprayInWords } from './spray.js'
 import { surenessOf } from './sureness.js'
 
 /** The region's number to call about a problem that must be reported. */
@@ -33,7 +34,7 @@ export function adviceCard(guide: Guide, problem: Problem, probability: number):
     problem: problem.id, name: problem.name, what: problem.what, agent: problem.agent, kind: problem.kind,
     sureness: surenessOf(probability), probability,
     bottomLine: advice.bottomLine, doNow: [...advice.doNow], notWorthDoing: [...advice.notWorthDoing],
-    nextYear: [...advice.nextYear], spray: advice.spray, cautions: [...problem.cautions],
+    nextYear: [...advice.nextYear], months: [...problem.months], spray: sprayInWords(advice.spray), cautions: [...problem.cautions],
     escalate: problem.watch?.escalate ?? null,
     escalateCall: problem.watch === null ? null : officeCall(guide),
     lookAlikes: problem.lookAlikes.flatMap((number) => {

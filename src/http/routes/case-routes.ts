@@ -1,12 +1,12 @@
 import {
-  AddWords, AnswerCheck, CarryOn, CaseView, HandOver, NoteCall, OpenCase, SettlePlace,
+  AddWords, AnswerCheck, CarryOn, CaseView, HandOver, NoteCall, OpenCase, SettlePlace, TakeBack,
 } from '../../../shared/index.js'
 import { defineRoute, type Route, signedIn } from '../route.js'
 
 /** A case from the first words to the hand-over. */
 export const caseRoutes: readonly Route[] = [
   defineRoute('POST', '/api/cases', {
-    summary: 'Opens a case from the asker\'s words.',
+    summary: 'Opens a case from the asker\'s words; the same key again brings the same case.',
     body: OpenCase, reply: CaseView, status: 201, limit: 'open case',
     handle: ({ desk, body, who }) => desk.openCase(body, who),
   }),
@@ -29,6 +29,11 @@ export const caseRoutes: readonly Route[] = [
     summary: 'Answers a check, or changes an earlier answer.',
     body: AnswerCheck, reply: CaseView,
     handle: ({ desk, part, body, who }) => desk.answerCheck(part('link'), body, who),
+  }),
+  defineRoute('POST', '/api/cases/:link/take-back', {
+    summary: 'Takes an answer back: its check is open again.',
+    body: TakeBack, reply: CaseView,
+    handle: ({ desk, part, body, who }) => desk.takeBack(part('link'), body, who),
   }),
   defineRoute('POST', '/api/cases/:link/carry-on', {
     summary: 'Goes on with the plant question after a warning card.',

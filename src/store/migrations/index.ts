@@ -5,6 +5,7 @@ import { ticketTables } from './0002-tickets.js'
 import { peopleTables } from './0003-people.js'
 import { photos } from './0004-photos.js'
 import { duties } from './0006-duties.js'
+import { openingKey } from './0007-opening-key.js'
 
 /**
  * Every migration by name, in the order of the names. A migration that has been released is never edited; a change
@@ -17,5 +18,6 @@ export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
     '0003-people': peopleTables(kinds),
     '0004-photos': photos,
     '0006-duties': duties,
+    '0007-opening-key': openingKey(),
   }
 }
