@@ -1,3 +1,5 @@
+export { bucketHome } from './bucket-home.js'
+export type { BucketHome, BucketSettings } from './bucket-home.js'
 export { folderHome, sweepUnfinished } from './folder-home.js'
 export { PhotoFault } from './photo-fault.js'
 export type { PhotoFaultReason } from './photo-fault.js'

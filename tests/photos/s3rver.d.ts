@@ -1,0 +1,15 @@
+// What our tests use of s3rver, which brings no types.
+declare module 's3rver' {
+  interface Options {
+    port: number
+    address: string
+    silent: boolean
+    directory: string
+    configureBuckets: { name: string; configs: string[] }[]
+  }
+  export default class S3rver {
+    constructor(options: Options)
+    run(): Promise<{ address: string; port: number }>
+    close(): Promise<void>
+  }
+}
