@@ -25,6 +25,8 @@ export const RegionView = z.object({
   districts: z.array(z.object({ district: z.string(), name: z.string() })),
   /** Hours within which a specialist aims to answer. */
   answerWithinHours: z.number(),
+  /** Whether an asker who leaves a mail address gets letters; where not, they come back by their link alone. */
+  sendsMail: z.boolean(),
 }).meta({ id: 'RegionView' })
 
 export const Suggest = z.strictObject({ words: z.string().trim().min(1).max(MAX_WORDS) }).meta({ id: 'Suggest' })

@@ -1,7 +1,7 @@
 import type {
   AddWords, AnswerCheck, AskBack, CallList, CarryOn, CaseView, ChangePassword, ChangeRole, CodeSecret, Colleagues,
   ComplaintRows, ConfirmCode, ConfirmPassword, HandOn, HandOver, HelplineSettings, HostRows, Invitation,
-  InvitationView, Invite, Join, KeptCases, KeptSuggestions, LookAtInvitation, Me, NoteCall, NoteForColleagues,
+  InvitationView, Invite, Join, KeptCases, KeptSuggestions, LookAtInvitation, MailView, Me, NoteCall, NoteForColleagues,
   OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, ProblemRows, RecordResult, RecoveryCodes, RegionView,
   ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, Suggestions, TakeBack, TicketContact,
   TicketList, TicketView,
@@ -19,6 +19,8 @@ import { openCase } from './cases/open-case.js'
 import { placeChange } from './cases/place-change.js'
 import { takeBackChange } from './cases/take-back-change.js'
 import { wordsChange } from './cases/words-change.js'
+import { retryMail, showMail } from './mail/mail-desk.js'
+import { forgetOldMail, sendDueMail } from './mail/send-due.js'
 import { addDemonstrationPeople, addPerson, type NewAccount, removePerson } from './people/accounts.js'
 import { confirmCodes, showMe, startCodes, stopCodes } from './people/codes.js'
 import { decideSettings, helplineSettings } from './people/helpline-settings.js'
@@ -71,6 +73,12 @@ export interface Desk {
   removePhoto(link: string, photo: string, who: Who): Promise<CaseView>
   /** Takes away pictures that no photo shows; returns how many. */
   sweepPictures(): Promise<number>
+
+  /** Sends the letters that are due, until `stopped` says so. Returns when the next is due, or null. */
+  sendDueMail(stopped?: () => boolean): Promise<Date | null>
+  forgetOldMail(): Promise<void>
+  showMail(): Promise<MailView>
+  retryMail(mail: string): Promise<MailView>
 
   listCalls(who: Member): Promise<CallList>
   closeCall(link: string, who: Member): Promise<CallList>
@@ -138,7 +146,7 @@ export function createDesk(parts: DeskParts): Desk {
     return show(link, who)
   }
   return {
-    region: () => regionView(guide()),
+    region: () => regionView(guide(), room.mail !== null),
     hosts: () => hostRows(guide()),
     complaints: (host) => complaintRows(guide(), host),
     problems: (host) => problemRows(guide(), host),
@@ -164,6 +172,11 @@ export function createDesk(parts: DeskParts): Desk {
       return show(link, who)
     },
     sweepPictures: () => sweepPictures(room),
+
+    sendDueMail: (stopped) => sendDueMail(room, stopped),
+    forgetOldMail: () => forgetOldMail(room),
+    showMail: () => showMail(room),
+    retryMail: (mail) => retryMail(room, mail),
 
     listCalls: (who) => listCalls(room, who),
     closeCall: (link, who) => closeCall(room, link, who),

@@ -10,3 +10,5 @@ export { KEY_BYTES, keyRing, type KeyRing, type NamedKey } from './privacy/key-r
 export type { DeskParts, PeopleRoom } from './room.js'
 export { sprayInWords } from './views/spray.js'
 export { type Replayed, replayCase } from './casebook/replay.js'
+export type { MailPlace } from './mail/mail-place.js'
+export { enqueueInvitation, type InvitationLetter } from './mail/invitation.js'

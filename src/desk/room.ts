@@ -4,6 +4,7 @@ import { buildMatchIndex, type MatchIndex } from '../match/index.js'
 import type { PhotoHome } from '../photos/index.js'
 import type { Store, Tables } from '../store/index.js'
 import type { KeyRing } from './privacy/key-ring.js'
+import type { MailPlace } from './mail/mail-place.js'
 
 /** What the desk is given to work with. */
 export interface DeskParts {
@@ -13,6 +14,10 @@ export interface DeskParts {
   /** The guide as it is now; asked anew for each piece of work, because it may be replaced while the service runs. */
   readonly guide: () => Guide
   readonly photos: PhotoHome
+  /** Null where the service sends no mail. */
+  readonly mail: MailPlace | null
+  /** Told of faults that concern nobody who could be answered; a log, usually. */
+  readonly report: (fault: unknown, what: string) => void
   readonly clock: () => Date
   readonly randomBytes: (count: number) => Uint8Array
   /** Seals contact details and the secrets of one-time codes. */
@@ -30,6 +35,8 @@ export interface Room {
   readonly db: Kysely<Tables>
   readonly knowledge: () => Knowledge
   readonly photos: PhotoHome
+  readonly mail: MailPlace | null
+  readonly report: (fault: unknown, what: string) => void
   readonly now: () => Date
   readonly randomBytes: (count: number) => Uint8Array
   readonly keys: KeyRing
@@ -47,7 +54,8 @@ export function furnishRoom(parts: DeskParts): Room {
   // Now, or the first asker would wait for it.
   knowledge()
   return {
-    db: parts.db, knowledge, photos: parts.photos, now: parts.clock, randomBytes: parts.randomBytes, keys: parts.keys,
+    db: parts.db, knowledge, photos: parts.photos, mail: parts.mail, report: parts.report, now: parts.clock,
+    randomBytes: parts.randomBytes, keys: parts.keys,
   }
 }
 

@@ -41,7 +41,7 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
     hash: createHash('sha256').update(canonicalJson(content)).digest('hex'),
     region: {
       id: region.id, name: region.name, helpline: region.helpline, demonstration: region.demonstration, units: region.units,
-      language: region.language, districts: region.districts, numbers: region.numbers, targets: region.targets,
+      language: region.language, districts: region.districts, numbers: region.numbers, onDutyMail: region.onDutyMail, targets: region.targets,
     },
     checks, problems, hosts, redFlags, layWords, casebook,
     checkNumbers: numbers.check, problemNumbers: numbers.problem, hostNumbers: numbers.host, redFlagNumbers: numbers.redFlag,

@@ -110,6 +110,7 @@ export interface RegionDraft {
   readonly language: string
   readonly districts: ReadonlyMap<string, string>
   readonly numbers: ReadonlyMap<string, { readonly name: string; readonly number: string }>
+  readonly onDutyMail: string | null
   readonly targets: { readonly answerWithinHours: number; readonly urgentWithinHours: number; readonly eraseContactAfterDays: number }
 }
 

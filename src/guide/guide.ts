@@ -168,6 +168,8 @@ export interface Region {
   /** District id to name. */
   readonly districts: ReadonlyMap<string, string>
   readonly numbers: ReadonlyMap<CallName, { readonly name: string; readonly number: string }>
+  /** The mail address that hears of urgent tickets, or null. */
+  readonly onDutyMail: string | null
   readonly targets: {
     readonly answerWithinHours: number
     readonly urgentWithinHours: number

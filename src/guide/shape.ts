@@ -178,6 +178,7 @@ function shapeRegion(parsed: ParsedFile, report: Report): AnyDraft | null {
     language: value.language,
     districts: new Map(Object.entries(value.districts)),
     numbers: new Map(Object.entries(value.numbers)),
+    onDutyMail: value['on duty mail'] ?? null,
     targets: {
       answerWithinHours: value.targets['answer within hours'],
       urgentWithinHours: value.targets['urgent within hours'],

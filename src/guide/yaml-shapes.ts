@@ -108,6 +108,7 @@ export const regionShape = z.strictObject({
   language: z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]+)*$/, 'a language tag like en'),
   districts: z.record(id, text),
   numbers: z.record(phrase, z.strictObject({ name: text, number: text })),
+  'on duty mail': z.email('a mail address').optional(),
   targets: z.strictObject({
     'answer within hours': z.number().positive().max(8760),
     'urgent within hours': z.number().positive().max(8760),

@@ -122,6 +122,9 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
   SAMPLE_NOT_FOUND: {
     status: 422, title: 'No such sample', sentence: 'This ticket has no sample with the number {number}.',
   },
+  MAIL_NOT_FOUND: {
+    status: 404, title: 'No such letter', sentence: 'No letter with this number waits to be tried again.',
+  },
   SIGN_IN_FAILED: {
     status: 401, title: 'Not signed in', sentence: 'The name and the password do not go together. Check both and try again.',
   },

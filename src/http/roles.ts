@@ -59,6 +59,9 @@ export const roles: Readonly<Record<string, Access>> = {
   'GET /api/casebook': SPECIALISTS,
   'GET /api/tree-suggestions': SPECIALISTS,
 
+  'GET /api/mail': SPECIALISTS,
+  'POST /api/mail/:mail/retry': SPECIALISTS,
+
   'POST /api/sign-in': 'anyone',
   'POST /api/sign-out': 'anyone',
   // The token of an invitation is its key.

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { CaseLink, PhotoNumber, TicketId, UploadKey } from '../../shared/index.js'
+import { CaseLink, MailId, PhotoNumber, TicketId, UploadKey } from '../../shared/index.js'
 import type { Desk, Member, Who } from '../desk/index.js'
 import type { ErrorCode } from './errors.js'
 import { fitting } from './fitting.js'
@@ -108,6 +108,7 @@ export function signedIn({ who }: Passed): Member {
 export const parts = {
   link: { shape: CaseLink, otherwise: 'CASE_NOT_FOUND' },
   ticket: { shape: TicketId, otherwise: 'TICKET_NOT_FOUND' },
+  mail: { shape: MailId, otherwise: 'MAIL_NOT_FOUND' },
   photo: { shape: PhotoNumber, otherwise: 'PHOTO_NOT_FOUND' },
   upload: { shape: UploadKey, otherwise: 'UPLOAD_KEY_DOES_NOT_FIT' },
   host: { shape: z.string().regex(/^[a-z0-9][a-z0-9-]{0,79}$/), otherwise: 'HOST_NOT_FOUND' },

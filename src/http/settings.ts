@@ -1,5 +1,9 @@
 import { z } from 'zod'
+import type { MailSettings } from '../mail/index.js'
+import type { BucketSettings } from '../photos/index.js'
 import { keyFromText } from './key-text.js'
+import { mailSettingsOf, mailVariables, missingForMail } from './mail-settings.js'
+import { photoBucketOf, photoVariables } from './photo-settings.js'
 
 /** How the service runs; read from the environment once. */
 export interface Settings {
@@ -11,6 +15,10 @@ export interface Settings {
   readonly databaseUrl: string | null
   /** Most connections to PostgreSQL that this process opens for its queries. */
   readonly connections: number
+  /** The S3-compatible bucket for photos, or null for the folder `photos` in the home. */
+  readonly photoBucket: BucketSettings | null
+  /** How mail is sent, or null when it is not. */
+  readonly mail: MailSettings | null
   /** Folder of the guide. */
   readonly trees: string
   /** Origins of the web pages, other than our own, on which the panel may ask. */
@@ -48,6 +56,7 @@ export function readSettings(environment: Readonly<Record<string, string | undef
   return {
     port: settings.FRONDLINE_PORT, host: settings.FRONDLINE_HOST, home: settings.FRONDLINE_HOME,
     databaseUrl: settings.DATABASE_URL, connections: settings.FRONDLINE_DATABASE_CONNECTIONS,
+    photoBucket: photoBucketOf(settings), mail: mailSettingsOf(settings),
     trees: settings.FRONDLINE_TREES, panelOrigins: settings.FRONDLINE_PANEL_ORIGINS,
     behindHttps: settings.FRONDLINE_BEHIND_HTTPS, production: settings.NODE_ENV === 'production',
     casesPerMinute: settings.FRONDLINE_CASES_PER_MINUTE, signInsPerMinute: settings.FRONDLINE_SIGN_INS_PER_MINUTE,
@@ -112,6 +121,7 @@ const Environment = z.object({
   FRONDLINE_HOME: z.string().trim().default('./frondline-data'),
   DATABASE_URL: databaseUrl,
   FRONDLINE_DATABASE_CONNECTIONS: wholeNumber(4, 1000, 10),
+  ...photoVariables, ...mailVariables,
   FRONDLINE_TREES: z.string().trim().default('./trees'),
   FRONDLINE_PANEL_ORIGINS: origins,
   FRONDLINE_BEHIND_HTTPS: yesOrNo,
@@ -119,4 +129,8 @@ const Environment = z.object({
   FRONDLINE_SIGN_INS_PER_MINUTE: wholeNumber(1, 1_000_000, 30),
   FRONDLINE_CONTACT_KEY: keys,
   NODE_ENV: z.string().optional(),
+}).superRefine((given, context) => {
+  for (const name of missingForMail(given)) {
+    context.addIssue({ code: 'custom', path: [name], message: 'Expected besides FRONDLINE_SMTP_URL; it is not set.' })
+  }
 })

@@ -1,12 +1,14 @@
 import { randomBytes } from 'node:crypto'
 import { join } from 'node:path'
 import type { Logger } from 'pino'
-import { createDesk, type NewAccount } from '../desk/index.js'
-import { folderHome, sweepUnfinished } from '../photos/index.js'
+import { createDesk, type MailPlace, type NewAccount } from '../desk/index.js'
+import { openMailer } from '../mail/index.js'
+import { folderHome, openBucketHome, type PhotoHome, sweepUnfinished } from '../photos/index.js'
 import { openStore } from '../store/index.js'
 import { buildApp } from './build-app.js'
 import { contactKeys } from './contact-keys.js'
 import { whyNotFitForProduction } from './fit-for-production.js'
+import { startHousekeeping } from './housekeeping.js'
 import { liveStreams } from './live-streams.js'
 import { listen } from './listen.js'
 import type { Settings } from './settings.js'
@@ -49,11 +51,12 @@ export async function startService(
     })
     opened.push(store.close)
 
-    const photoFolder = join(settings.home, 'photos')
-    await sweepUnfinished(photoFolder)
     const keys = await contactKeys(settings)
+    const photos = await openPhotos(settings)
+    opened.push(photos.close)
     const desk = createDesk({
-      db: store.db, listen: store.listen, guide: guide.current, photos: folderHome(photoFolder), clock, randomBytes: (count) => randomBytes(count), keys,
+      db: store.db, listen: store.listen, guide: guide.current, photos: photos.home, mail: mailPlace(settings), clock,
+      randomBytes: (count) => randomBytes(count), keys, report: (fault, what) => { log.error({ err: fault }, what) },
     })
     await desk.sealAnew()
     const newAccounts = guide.current().region.demonstration ? await desk.addDemonstrationPeople() : []
@@ -61,10 +64,29 @@ export async function startService(
     const streams = liveStreams()
     const port = await listen(buildApp({ desk, log, settings, webDir, streams }), settings)
     opened.push(port.close, () => { streams.endAll(); return Promise.resolve() })
+    const housekeeping = startHousekeeping(desk, log)
+    opened.push(housekeeping.stop)
     log.info({ url: port.url, guide: guide.current().hash }, 'the service is up')
     return { url: port.url, newAccounts, stop: closeAll }
   } catch (fault) {
     await closeAll()
     throw fault
   }
+}
+
+/** An upload is over long before this; what it left unfinished by then stays so. */
+const UNFINISHED_MS = 3_600_000
+
+async function openPhotos({ photoBucket, home }: Settings): Promise<{ home: PhotoHome; close(): Promise<void> }> {
+  if (photoBucket !== null) {
+    const bucket = await openBucketHome(photoBucket)
+    return { home: bucket, close: async () => { bucket.close() } }
+  }
+  const folder = join(home, 'photos')
+  await sweepUnfinished(folder, new Date(Date.now() - UNFINISHED_MS))
+  return { home: folderHome(folder), close: async () => undefined }
+}
+
+function mailPlace({ mail }: Settings): MailPlace | null {
+  return mail === null ? null : { mailer: openMailer(mail), publicUrl: mail.publicUrl }
 }

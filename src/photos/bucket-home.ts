@@ -1,6 +1,4 @@
-import {
-  DeleteObjectCommand, GetObjectCommand, HeadObjectCommand, ListObjectsV2Command, PutObjectCommand, S3Client,
-} from '@aws-sdk/client-s3'
+import type { ListObjectsV2Command, S3Client } from '@aws-sdk/client-s3'
 import { isContentHash } from './content-hash.js'
 import type { KeptPicture, PhotoHome } from './photo-home.js'
 
@@ -21,7 +19,9 @@ export interface BucketHome extends PhotoHome {
 const MOST_TRIES = 4
 
 /** Pictures in an S3-compatible bucket, each an object ab/abcd….jpg. */
-export function bucketHome({ bucket: Bucket, region, endpoint }: BucketSettings): BucketHome {
+export async function openBucketHome({ bucket: Bucket, region, endpoint }: BucketSettings): Promise<BucketHome> {
+  // Loading it takes a second that a service without a bucket need not spend.
+  const { DeleteObjectCommand, GetObjectCommand, HeadObjectCommand, ListObjectsV2Command, PutObjectCommand, S3Client } = await import('@aws-sdk/client-s3')
   const client = new S3Client({
     region, maxAttempts: MOST_TRIES,
     // Compatible services know buckets by path, and not every one knows the newer checksums.
@@ -48,7 +48,7 @@ export function bucketHome({ bucket: Bucket, region, endpoint }: BucketSettings)
     async remove(hash) {
       await client.send(new DeleteObjectCommand({ Bucket, Key: keyOf(hash) }))
     },
-    list: () => objectsIn(client, Bucket),
+    list: () => objectsIn(client, (from) => new ListObjectsV2Command({ Bucket, ContinuationToken: from })),
     close: () => { client.destroy() },
   }
 }
@@ -58,15 +58,17 @@ function keyOf(hash: string): string {
   return `${hash.slice(0, 2)}/${hash}.jpg`
 }
 
-async function* objectsIn(client: S3Client, Bucket: string): AsyncGenerator<KeptPicture> {
+async function* objectsIn(
+  client: S3Client, page: (from: string | undefined) => ListObjectsV2Command,
+): AsyncGenerator<KeptPicture> {
   let from: string | undefined
   do {
-    const page = await client.send(new ListObjectsV2Command({ Bucket, ContinuationToken: from }))
-    for (const { Key = '', LastModified } of page.Contents ?? []) {
+    const { Contents = [], IsTruncated, NextContinuationToken } = await client.send(page(from))
+    for (const { Key = '', LastModified } of Contents) {
       const hash = /^[0-9a-f]{2}\/([0-9a-f]{64})\.jpg$/.exec(Key)?.[1]
       if (hash !== undefined && LastModified !== undefined) yield { hash, putAt: LastModified.toISOString() }
     }
-    from = page.IsTruncated === true ? page.NextContinuationToken : undefined
+    from = IsTruncated === true ? NextContinuationToken : undefined
   } while (from !== undefined)
 }
 

@@ -28,10 +28,12 @@ export function folderHome(folder: string): PhotoHome {
   }
 }
 
-/** Removes what an interrupted `put` left behind. For the start of the service, when none is under way. */
-export async function sweepUnfinished(folder: string): Promise<void> {
+/** Removes what a `put` left behind that was interrupted before this time; later ones may still be under way. */
+export async function sweepUnfinished(folder: string, before: Date): Promise<void> {
   for await (const path of filesIn(folder)) {
-    if (path.endsWith(UNFINISHED)) await rm(path, { force: true })
+    if (!path.endsWith(UNFINISHED)) continue
+    const found = await orNothing(stat(path))
+    if (found !== null && found.mtime < before) await rm(path, { force: true })
   }
 }
 

@@ -1,4 +1,4 @@
-export { bucketHome } from './bucket-home.js'
+export { openBucketHome } from './bucket-home.js'
 export type { BucketHome, BucketSettings } from './bucket-home.js'
 export { folderHome, sweepUnfinished } from './folder-home.js'
 export { PhotoFault } from './photo-fault.js'

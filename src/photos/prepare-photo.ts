@@ -1,4 +1,4 @@
-import sharp, { type OutputInfo, type Sharp } from 'sharp'
+import type { OutputInfo, Sharp, SharpOptions } from 'sharp'
 import { contentHash } from './content-hash.js'
 import { PhotoFault } from './photo-fault.js'
 import { pictureKind } from './picture-kind.js'
@@ -36,12 +36,21 @@ const SMALL_SIDE = 480
 /** Decoding takes up to 200 MB and a processor each. A phone that waits behind sixteen others waits about ten seconds. */
 const gate = openGate(2, 16)
 
-// What a photo never needs is not reachable by one: only these three readers are left on.
-sharp.block({ operation: ['VipsForeignLoad'] })
-sharp.unblock({ operation: ['VipsForeignLoadJpegBuffer', 'VipsForeignLoadPngBuffer', 'VipsForeignLoadWebpBuffer'] })
-// No photo is decoded twice, so libvips need not remember any; and two photos at once share the processors already.
-sharp.cache(false)
-sharp.concurrency(1)
+type Decoder = (input: Uint8Array, options?: SharpOptions) => Sharp
+
+/** Loaded with the first photo: the commands that never see one start faster. */
+let decoder: Promise<Decoder> | null = null
+
+async function loadDecoder(): Promise<Decoder> {
+  const { default: sharp } = await import('sharp')
+  // What a photo never needs is not reachable by one: only these three readers are left on.
+  sharp.block({ operation: ['VipsForeignLoad'] })
+  sharp.unblock({ operation: ['VipsForeignLoadJpegBuffer', 'VipsForeignLoadPngBuffer', 'VipsForeignLoadWebpBuffer'] })
+  // No photo is decoded twice, so libvips need not remember any; and two photos at once share the processors already.
+  sharp.cache(false)
+  sharp.concurrency(1)
+  return sharp
+}
 
 /**
  * Decodes a file by its content, turns it upright, and encodes it anew in two sizes without any metadata: no place, no
@@ -62,6 +71,7 @@ export function preparePhoto(sent: Uint8Array, limits: PhotoLimits = LIMITS): Pr
 }
 
 async function decode(sent: Uint8Array, limits: PhotoLimits): Promise<PreparedPhoto> {
+  const sharp = await (decoder ??= loadDecoder())
   const upright = sharp(sent, { limitInputPixels: limits.pixels, failOn: 'error', animated: false }).autoOrient()
   const large = await encode(upright, LARGE_SIDE, 85, limits.seconds)
   const small = await encode(sharp(large.data), SMALL_SIDE, 75, limits.seconds)

@@ -21,6 +21,10 @@ export {
 export type { CodeSecretRow } from './one-time-codes.js'
 export { openStore, STORE_FILE } from './open-store.js'
 export type { StoreSettings } from './open-store.js'
+export {
+  claimMail, countWaitingMail, endMail, forgetMailBefore, insertMail, nextMailAt, postponeMail, retryMail, troubledMail,
+} from './outbox.js'
+export type { OutboxRow } from './outbox.js'
 export { countPeople, insertPerson, keepPassword, keepRole, markPersonRemoved, peopleNow, personById, personByName } from './people.js'
 export type { PersonRow } from './people.js'
 export {

@@ -32,6 +32,7 @@ export interface Tables {
   recovery_code: RecoveryCodeTable
   helpline_setting: HelplineSettingTable
   person_change: PersonChangeTable
+  outbox: OutboxTable
 }
 
 export interface CaseFileTable {
@@ -297,4 +298,27 @@ export interface DutyTable {
   /** Who has the lease, on a database without locks that end with their connection. */
   holder: string | null
   held_until: string | null
+}
+
+/** Letters that are to be sent. No address and no words of anyone: those are read when it is sent, or sealed. */
+export interface OutboxTable {
+  id: Generated<number>
+  /** What the letter is about, once: the same event never makes two. */
+  mail_key: string
+  /** JSON: the kind of letter and what it is about. */
+  mail_order: string
+  ticket_id: number | null
+  /** Encrypted: what cannot be read from elsewhere when it is sent. */
+  sealed: string | null
+  /** 'waiting', 'sent', 'stuck' or 'dropped'. */
+  state: string
+  tries: number
+  made_at: string
+  trying_since: string
+  /** When it is due; of a claimed one, when its claim runs out. */
+  next_at: string
+  claim: string | null
+  ended_at: string | null
+  /** What came of the last try in vain. */
+  why: string | null
 }

@@ -3,7 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { CaseView, Role } from '../../shared/index.js'
-import { createDesk, type Desk, KEY_BYTES, keyRing, type KeyRing, type Member } from '../../src/desk/index.js'
+import { createDesk, type Desk, KEY_BYTES, keyRing, type KeyRing, type MailPlace, type Member } from '../../src/desk/index.js'
 import { type Guide, loadGuide } from '../../src/guide/index.js'
 import { folderHome } from '../../src/photos/index.js'
 import { openStore, type Store } from '../../src/store/index.js'
@@ -51,19 +51,20 @@ export interface World {
 }
 
 /** A real desk on a real store, with the shipped guide. */
-export async function openWorld(home?: string): Promise<World> {
+export async function openWorld(home?: string, mail: MailPlace | null = null): Promise<World> {
   const folder = home ?? await mkdtemp(join(tmpdir(), 'frondline-desk-'))
   const store = await openStore(await testStore(folder))
   const world = { now: new Date(NOON), guide: await shippedGuide() }
   const desk = createDesk({
-    db: store.db, listen: store.listen, guide: () => world.guide, photos: folderHome(join(folder, 'photos')), clock: () => world.now,
-    randomBytes: (count) => randomBytes(count), keys: testKeys(),
+    db: store.db, listen: store.listen, guide: () => world.guide,
+    photos: folderHome(join(folder, 'photos')), mail,
+    report: (fault) => { throw fault }, clock: () => world.now, randomBytes: (count) => randomBytes(count), keys: testKeys(),
   })
   return Object.assign(world, {
     desk, store, home: folder,
     async reopen() {
       await store.close()
-      return openWorld(folder)
+      return openWorld(folder, mail)
     },
     async member(name: string, role: Role) {
       const { password } = await desk.addPerson(name, role)

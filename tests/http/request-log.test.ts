@@ -60,8 +60,9 @@ describe('the request log', () => {
     const log = pino({}, { write: (line: string) => void logged.push(line) })
     const { store, guide, home, now } = world.desk
     const desk = createDesk({
-      db: store.db, listen: store.listen, guide: () => guide, photos: folderHome(home), clock: () => now, randomBytes: (count) => randomBytes(count),
-      keys: testKeys(),
+      db: store.db, listen: store.listen, guide: () => guide,
+      photos: folderHome(home), mail: null, report: () => undefined, clock: () => now,
+      randomBytes: (count) => randomBytes(count), keys: testKeys(),
     })
     const settings = { panelOrigins: [], behindHttps: false, casesPerMinute: 10, signInsPerMinute: 10 }
     const app = buildApp({ desk, log, settings, webDir: '/nowhere' })

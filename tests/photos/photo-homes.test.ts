@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import S3rver from 's3rver'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { bucketHome, type BucketHome } from '../../src/photos/bucket-home.js'
+import { type BucketHome, openBucketHome } from '../../src/photos/bucket-home.js'
 import { contentHash } from '../../src/photos/content-hash.js'
 import { folderHome, type PhotoHome, sweepUnfinished } from '../../src/photos/index.js'
 
@@ -26,7 +26,7 @@ async function openBucket(): Promise<OpenHome> {
   const { port } = await server.run()
   process.env['AWS_ACCESS_KEY_ID'] = 'S3RVER'
   process.env['AWS_SECRET_ACCESS_KEY'] = 'S3RVER'
-  const home: BucketHome = bucketHome({ bucket: BUCKET, region: 'larkmoor-1', endpoint: `http://127.0.0.1:${port}` })
+  const home: BucketHome = await openBucketHome({ bucket: BUCKET, region: 'larkmoor-1', endpoint: `http://127.0.0.1:${port}` })
   return {
     home,
     async close() {
@@ -114,7 +114,9 @@ describe('a folder of pictures', () => {
     expect(await readdir(below)).toEqual([`${hash}.jpg`])
     await writeFile(join(below, `${hash}.jpg.1234.unfinished`), 'who')
     expect(await hashesIn(home)).toEqual([hash])
-    await sweepUnfinished(folder)
+    await sweepUnfinished(folder, new Date(Date.now() - 60_000))
+    expect(await readdir(below)).toHaveLength(2)
+    await sweepUnfinished(folder, new Date(Date.now() + 60_000))
     expect(await readdir(below)).toEqual([`${hash}.jpg`])
     await rm(folder, { recursive: true })
   })
@@ -122,7 +124,7 @@ describe('a folder of pictures', () => {
   it('has nothing to list or to sweep where there is no folder yet', async () => {
     const nowhere = join(tmpdir(), 'frondline-no-such-folder')
     expect(await hashesIn(folderHome(nowhere))).toEqual([])
-    await sweepUnfinished(nowhere)
+    await sweepUnfinished(nowhere, new Date())
   })
 
   it('says when a picture was put', async () => {

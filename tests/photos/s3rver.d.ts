@@ -7,6 +7,7 @@ declare module 's3rver' {
     directory: string
     configureBuckets: { name: string; configs: string[] }[]
   }
+  // eslint-disable-next-line no-restricted-syntax -- so the package has it
   export default class S3rver {
     constructor(options: Options)
     run(): Promise<{ address: string; port: number }>

@@ -1,5 +1,6 @@
 import type { HandOver } from '../../../shared/index.js'
 import { type Db, insertTicket, ticketByCase } from '../../store/index.js'
+import { mailAbout } from '../mail/mail-about.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
 import { keepSealed } from '../privacy/contacts.js'
@@ -38,8 +39,10 @@ async function openTicket(room: Room, db: Db, now: CaseFile, body: HandOver, who
     case_id: now.id, state: 'waiting', urgent: urgency?.level ?? 0, why: urgency?.why ?? '', opened_at: at,
     taken_by: null, taken_at: null, settled_at: null, reply: null, note: orNull(body.note), merged_into: null, waits_since: at,
   })
-  await writeDown(db, ticket, at, who?.id ?? null, { kind: 'opened', why: urgency?.why ?? null })
+  const opened = { kind: 'opened', why: urgency?.why ?? null } as const
+  await writeDown(db, ticket, at, who?.id ?? null, opened)
   await keepSealed(room.keys, db, ticket, body.contact)
+  await mailAbout(room, db, ticket, String(urgency?.level ?? 0), opened)
   await keepSought(room, db, ticket)
 }
 

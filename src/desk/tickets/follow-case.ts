@@ -1,6 +1,7 @@
 import type { Reading } from '../../engine/index.js'
 import type { Guide } from '../../guide/index.js'
 import { advanceTicket, type Db, markQuestionAnswered, questionsOf, raiseTicket, ticketByCase } from '../../store/index.js'
+import { mailAbout } from '../mail/mail-about.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
 import { writeDown } from './happening.js'
@@ -20,7 +21,9 @@ export async function followCase(room: Room, db: Db, caseId: number, guide: Guid
   const urgency = urgencyOf(guide, reading)
   if (urgency !== null && ticket.urgent < urgency.level && ticket.state !== 'settled') {
     await raiseTicket(db, ticket.id, urgency.level, urgency.why)
-    await writeDown(db, ticket.id, room.now().toISOString(), null, { kind: 'urgent', why: urgency.why })
+    const urgent = { kind: 'urgent', why: urgency.why } as const
+    await writeDown(db, ticket.id, room.now().toISOString(), null, urgent)
+    await mailAbout(room, db, ticket.id, String(urgency.level), urgent)
   }
   await keepSought(room, db, ticket.id, reading)
 }

@@ -1,5 +1,6 @@
 import type { TicketMove } from '../../../shared/index.js'
 import { advanceTicket, type Db, type TicketAdvance, ticketById, type TicketWithTaker } from '../../store/index.js'
+import { mailAbout } from '../mail/mail-about.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
 import { findTicket } from './find-ticket.js'
@@ -36,6 +37,7 @@ export async function makeMove(
     if (await advanceTicket(db, now.id, now.version, advance)) {
       if (takes) await writeDown(db, now.id, at, who.id, { kind: 'taken' })
       await writeDown(db, now.id, at, who.id, happening)
+      await mailAbout(room, db, now.id, String(now.version), happening)
       await keepSought(room, db, now.id)
       return
     }

@@ -12,11 +12,11 @@ import { offers } from './place-view.js'
 const ANY_HOST = 'any'
 
 /** What the screens need to know of the region. */
-export function regionView({ region }: Guide): RegionView {
+export function regionView({ region }: Guide, sendsMail: boolean): RegionView {
   return {
     name: region.name, helpline: region.helpline, demonstration: region.demonstration, units: region.units,
     language: region.language, districts: [...region.districts].map(([district, name]) => ({ district, name })),
-    answerWithinHours: region.targets.answerWithinHours,
+    answerWithinHours: region.targets.answerWithinHours, sendsMail,
   }
 }
 

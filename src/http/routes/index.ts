@@ -3,6 +3,7 @@ import { administrationRoutes } from './administration-routes.js'
 import { callRoutes } from './call-routes.js'
 import { caseRoutes } from './case-routes.js'
 import { guideRoutes } from './guide-routes.js'
+import { mailRoutes } from './mail-routes.js'
 import { peopleRoutes } from './people-routes.js'
 import { photoRoutes } from './photo-routes.js'
 import { serviceRoutes } from './service-routes.js'
@@ -10,5 +11,6 @@ import { ticketRoutes } from './ticket-routes.js'
 
 /** Every route of the service, once. */
 export const routes: readonly Route[] = [
-  ...serviceRoutes, ...guideRoutes, ...caseRoutes, ...photoRoutes, ...callRoutes, ...ticketRoutes, ...peopleRoutes, ...administrationRoutes,
+  ...serviceRoutes, ...guideRoutes, ...caseRoutes, ...photoRoutes, ...callRoutes, ...ticketRoutes, ...mailRoutes, ...peopleRoutes,
+  ...administrationRoutes,
 ]

@@ -4,6 +4,7 @@ import { firstTables } from './0001-first-tables.js'
 import { ticketTables } from './0002-tickets.js'
 import { peopleTables } from './0003-people.js'
 import { photos } from './0004-photos.js'
+import { outbox } from './0005-outbox.js'
 import { duties } from './0006-duties.js'
 import { openingKey } from './0007-opening-key.js'
 
@@ -17,6 +18,7 @@ export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
     '0002-tickets': ticketTables(kinds),
     '0003-people': peopleTables(kinds),
     '0004-photos': photos,
+    '0005-outbox': outbox(kinds),
     '0006-duties': duties,
     '0007-opening-key': openingKey(),
   }

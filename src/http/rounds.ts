@@ -1,0 +1,41 @@
+import type { Logger } from 'pino'
+
+/** Something that is done again and again while the service runs. */
+export interface Rounds {
+  /** Does no more rounds; resolves when the one under way has ended. */
+  stop(): Promise<void>
+}
+
+/**
+ * Does rounds of work, never two at once. A round says how many milliseconds to wait until the next. One that fails is
+ * logged and does not end the others.
+ */
+export function keepDoing(
+  name: string, round: (stopped: () => boolean) => Promise<number>, log: Logger, afterFaultMs = 30_000,
+): Rounds {
+  let stopping = false
+  let wake: () => void = () => undefined
+  const rounds = (async () => {
+    while (!stopping) {
+      const waitMs = await round(() => stopping).catch((fault: unknown) => {
+        log.error({ err: fault, round: name }, 'a round of work failed')
+        return afterFaultMs
+      })
+      if (stopping) return
+      await new Promise<void>((resolve) => {
+        const timer = setTimeout(resolve, waitMs)
+        wake = () => {
+          clearTimeout(timer)
+          resolve()
+        }
+      })
+    }
+  })()
+  return {
+    stop() {
+      stopping = true
+      wake()
+      return rounds
+    },
+  }
+}

@@ -1,0 +1,5 @@
+export type { Letter, LetterPart } from './letter.js'
+export { openMailer } from './mailer.js'
+export type { Mailer, MailSettings } from './mailer.js'
+export { GIVE_UP_MS, retryWaitMs } from './retry-wait.js'
+export type { SendOutcome } from './send-outcome.js'
