@@ -37,9 +37,13 @@ export const InvitationRow = Person.extend({ by: z.string(), madeAt: z.string(),
 
 export const PeopleList = z.object({ people: z.array(PersonRow), invitations: z.array(InvitationRow) }).meta({ id: 'PeopleList' })
 
-export const Invite = z.strictObject({ name: Name, role: Role }).meta({ id: 'Invite' })
+export const Invite = z.strictObject({
+  name: Name, role: Role,
+  /** Where the link is sent besides, where the service sends mail. It is kept nowhere else. */
+  email: z.email().max(254).optional(),
+}).meta({ id: 'Invite' })
 /** The link that the invited person opens: the page /join, with the token behind '#', where no server sees it. */
-export const Invitation = Person.extend({ token: z.string(), link: z.string(), expiresAt: z.string() }).meta({ id: 'Invitation' })
+export const Invitation = Person.extend({ token: z.string(), link: z.string(), expiresAt: z.string(), mailed: z.boolean() }).meta({ id: 'Invitation' })
 
 export const InvitationToken = z.string().regex(/^[A-Za-z0-9_-]{43}$/)
 export const LookAtInvitation = z.strictObject({ token: InvitationToken }).meta({ id: 'LookAtInvitation' })

@@ -64,7 +64,7 @@ export async function startService(
     const streams = liveStreams()
     const port = await listen(buildApp({ desk, log, settings, webDir, streams }), settings)
     opened.push(port.close, () => { streams.endAll(); return Promise.resolve() })
-    const housekeeping = startHousekeeping(desk, log)
+    const housekeeping = startHousekeeping(desk, store, clock, log)
     opened.push(housekeeping.stop)
     log.info({ url: port.url, guide: guide.current().hash }, 'the service is up')
     return { url: port.url, newAccounts, stop: closeAll }

@@ -1,10 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { enqueueInvitation } from '../../src/desk/index.js'
 import { enqueueMail, type MailOrder } from '../../src/desk/mail/mail-order.js'
 import { openMailer } from '../../src/mail/index.js'
 import type { Db, OutboxRow } from '../../src/store/index.js'
 import { type MailServer, openMailServer } from '../mail/mail-server.js'
-import { first, NOON, openWorld, testKeys, type World } from './desk-world.js'
+import { first, NOON, openWorld, type World } from './desk-world.js'
 
 const ASHDOWN = 'ashdown@larkmoor.example'
 const DUTY = 'duty@larkmoor.example'
@@ -160,13 +159,14 @@ describe('the outbox', () => {
 
 describe('an invitation', () => {
   it('is sealed in the outbox until it is sent, and nothing of it stays afterwards', async () => {
-    const room = { mail: placeOf(server), now: () => world.now, keys: testKeys() }
-    const invitation = { to: 'willow@larkmoor.example', path: '/join#secret-token', role: 'volunteer' } as const
-    await enqueueInvitation(room, world.store.db, 'one', invitation)
-    expect(JSON.stringify(await rows())).not.toMatch(/willow|secret/)
+    const alder = await world.member('alder', 'administrator')
+    const { token, mailed } = await world.desk.invite({ name: 'willow', role: 'volunteer', email: 'willow@larkmoor.example' }, alder)
+    expect(mailed).toBe(true)
+    expect(JSON.stringify(await rows())).not.toMatch(/larkmoor\.example|join/)
+    expect(JSON.stringify(await rows())).not.toContain(token)
     await world.desk.sendDueMail()
-    expect(server.letters).toMatchObject([{ subject: 'Larkmoor Plant Helpline: your invitation', to: { value: [{ address: invitation.to }] } }])
-    expect(first(server.letters).text).toContain(`${URL}/join#secret-token`)
+    expect(server.letters).toMatchObject([{ subject: 'Larkmoor Plant Helpline: your invitation', to: { value: [{ address: 'willow@larkmoor.example' }] } }])
+    expect(first(server.letters).text).toContain(`${URL}/join#${token}`)
     expect(first(await rows())).toMatchObject({ state: 'sent', sealed: null })
   })
 })

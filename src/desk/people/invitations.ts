@@ -4,6 +4,7 @@ import {
   appendPersonChange, type Db, insertInvitation, insertPerson, openInvitation, openInvitations, personByName, spendInvitation, withdrawInvitations,
 } from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
+import { enqueueInvitation } from '../mail/invitation.js'
 import type { Room } from '../room.js'
 import { isEasyPassword } from './easy-password.js'
 import type { Member } from './member.js'
@@ -15,10 +16,11 @@ import { type SignedIn, startSession } from './sign-in.js'
 const OPEN_MS = 7 * 24 * 60 * 60 * 1000
 
 /** Invites somebody: a link that makes one account, once, within a week. Only its hash is kept. */
-export async function invite(room: Room, { name, role }: Invite, who: Member): Promise<Invitation> {
+export async function invite(room: Room, { name, role, email }: Invite, who: Member): Promise<Invitation> {
   const now = room.now()
   const expiresAt = new Date(now.getTime() + OPEN_MS).toISOString()
   const token = Buffer.from(room.randomBytes(TOKEN_BYTES)).toString('base64url')
+  const link = `/join#${token}`
   await room.db.transaction().execute(async (db) => {
     await refuseTakenName(db, name)
     if ((await openInvitations(db, now.toISOString())).some((open) => open.name === name)) {
@@ -27,8 +29,9 @@ export async function invite(room: Room, { name, role }: Invite, who: Member): P
     await insertInvitation(db, {
       token_hash: hashToken(token), name, role, made_by: who.id, made_at: now.toISOString(), expires_at: expiresAt, spent_at: null,
     })
+    if (email !== undefined) await enqueueInvitation(room, db, hashToken(token), { to: email, path: link, role })
   })
-  return { name, role, token, link: `/join#${token}`, expiresAt }
+  return { name, role, token, link, expiresAt, mailed: email !== undefined && room.mail !== null }
 }
 
 /** Who is invited by a link, for the page that asks them for a password. */
