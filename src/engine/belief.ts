@@ -109,15 +109,13 @@ export class Belief {
       }
     } else {
       const joint = this.#joint.fill(0, 0, this.model.problems * answers)
+      const [live, rowShares, problemOfRow] = [this.#live, this.#rowShares, this.model.problemOfRow]
       for (let place = 0; place < this.#liveRows; place++) {
-        const row = this.#live[place] ?? 0
-        const weight = this.#rowShares[row] ?? 0
-        const problem = this.model.problemOfRow[row] ?? 0
-        for (let answer = 0; answer < answers; answer++) {
-          const part = weight * (share[row * answers + answer] ?? 0)
-          mixed[answer] = (mixed[answer] ?? 0) + part
-          joint[problem * answers + answer] = (joint[problem * answers + answer] ?? 0) + part
-        }
+        const row = live[place] ?? 0
+        const weight = rowShares[row] ?? 0
+        const from = row * answers
+        const to = (problemOfRow[row] ?? 0) * answers
+        for (let answer = 0; answer < answers; answer++) joint[to + answer] = (joint[to + answer] ?? 0) + weight * (share[from + answer] ?? 0)
       }
       for (let problem = 0; problem < this.model.problems; problem++) {
         let total = 0
@@ -125,6 +123,7 @@ export class Belief {
           const part = joint[problem * answers + answer] ?? 0
           if (part <= 0) continue
           total += part
+          mixed[answer] = (mixed[answer] ?? 0) + part
           nats += part * Math.log(part)
         }
         if (total > 0) nats -= total * Math.log(total)

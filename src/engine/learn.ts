@@ -1,14 +1,15 @@
 import type { DescribedCase, DescribedCases } from './described-cases.js'
-import { fitLooseness } from './looseness.js'
+import { fitLooseness, type WholeProfile } from './looseness.js'
 import { checkModel, type Model } from './model.js'
+import { fitPooling } from './pooling.js'
 
 export interface LearnOptions {
-  /** How far a new plant may differ from a case it resembles: share of each answer taken from the problem's whole profile. */
-  readonly looseness: number | 'fit'
+  /** How far a new plant may differ from a case it resembles: share of each answer taken from the problem's whole profile; one for all checks or one each. */
+  readonly looseness: number | Float64Array | 'fit'
   /** The problem's whole profile counts as this many cases of it. */
   readonly profileCases: number
-  /** The background counts as this many cases in the profile of each problem. */
-  readonly smoothing: number
+  /** The background counts as this many cases in the profile of each problem; fitted, each check gets its own weight. */
+  readonly smoothing: number | 'fit'
   /** Chance that a person picks a wrong answer at a check. */
   readonly misread: number
   /** Prior share of *something not listed here*. */
@@ -21,10 +22,12 @@ export interface Learnt {
   readonly logPriors: Float64Array
   /** ln P(answer | problem) by check, row by row, with the not-listed row: the profiles alone, as a written guide has them. */
   readonly profiles: readonly Float64Array[]
+  /** The looseness of each check, as given or fitted. */
+  readonly looseness: Float64Array
 }
 
 /**
- * Learns a model from described cases. Each problem gets one row for its whole profile and one for every case of it: the
+ * Learns a model from described cases. Each problem gets one row for its whole profile and one for every different case of it: the
  * forms in which it has been seen. Rows keep together what is seen together, which a profile alone cannot. A cell that was not
  * recorded is skipped: it is neither a value nor filled in, and how often a check was recorded is taken over all
  * problems alike. Without cases nothing is left but the profiles.
@@ -33,32 +36,28 @@ export interface Learnt {
 export function learnModel({ answers, problems, cases }: DescribedCases, options: LearnOptions): Learnt {
   const perProblem = new Float64Array(problems)
   for (const { problem } of cases) perProblem[problem] = (perProblem[problem] ?? 0) + 1
-  const rows = problems + cases.length + 1
+  const forms = formsOf(cases)
+  const rows = problems + forms.length + 1
   const problemOfRow = new Int32Array(rows)
   const logRowShare = new Float64Array(rows)
   const rowWeights = new Float64Array(rows)
-  for (let problem = 0; problem < problems; problem++) {
-    problemOfRow[problem] = problem
+  const putRow = (row: number, problem: number, weight: number): void => {
     const count = perProblem[problem] ?? 0
-    logRowShare[problem] = Math.log(options.profileCases / (count + options.profileCases))
-    rowWeights[problem] = count / cases.length * Math.exp(logRowShare[problem] ?? 0)
-  }
-  cases.forEach(({ problem }, place) => {
-    const row = problems + place
     problemOfRow[row] = problem
-    const count = perProblem[problem] ?? 0
-    logRowShare[row] = -Math.log(count + options.profileCases)
+    logRowShare[row] = Math.log(weight / (count + options.profileCases))
     rowWeights[row] = count / cases.length * Math.exp(logRowShare[row] ?? 0)
-  })
+  }
+  for (let problem = 0; problem < problems; problem++) putRow(problem, problem, options.profileCases)
+  forms.forEach(({ problem, times }, place) => { putRow(problems + place, problem, times) })
   problemOfRow[rows - 1] = problems
 
   const profiles: Float64Array[] = []
   const wholes = answers.map((count, check) => profileOf(check, count, problems, cases, options.smoothing))
   const looseness = options.looseness === 'fit'
     ? fitLooseness({ answers, problems, cases }, wholes, options.profileCases, 0.35)
-    : new Float64Array(answers.length).fill(options.looseness)
+    : typeof options.looseness === 'number' ? new Float64Array(answers.length).fill(options.looseness) : options.looseness
   const checks = answers.map((count, check) => {
-    const profile = wholes[check] ?? new Float64Array()
+    const profile = wholes[check]?.shares ?? new Float64Array()
     const loose = looseness[check] ?? 1
     const table = new Float64Array(rows * count)
     const put = (row: number, share: (answer: number) => number): void => {
@@ -69,7 +68,7 @@ export function learnModel({ answers, problems, cases }: DescribedCases, options
     for (let problem = 0; problem <= problems; problem++) put(problem, (answer) => profile[problem * count + answer] ?? 0)
     profiles.push(table.slice(0, (problems + 1) * count))
     const notListed = table.slice(problems * count, (problems + 1) * count)
-    cases.forEach(({ problem, answers: seen }, place) => {
+    forms.forEach(({ problem, answers: seen }, place) => {
       const own = seen[check] ?? -1
       put(problems + place, (answer) => {
         const whole = profile[problem * count + answer] ?? 0
@@ -83,30 +82,43 @@ export function learnModel({ answers, problems, cases }: DescribedCases, options
   })
   const logPriors = Float64Array.from({ length: problems + 1 }, (_, problem) =>
     Math.log(problem === problems ? options.notListed : (1 - options.notListed) * (perProblem[problem] ?? 0) / cases.length))
-  return { model: { problems: problems + 1, rows, problemOfRow, logRowShare, checks, groups: 0 }, logPriors, profiles }
+  return { model: { problems: problems + 1, rows, problemOfRow, logRowShare, checks, groups: 0 }, logPriors, profiles, looseness }
+}
+
+/** The different cases, each with how often it came: cases alike in all share one row. */
+function formsOf(cases: readonly DescribedCase[]): (DescribedCase & { readonly times: number })[] {
+  const forms = new Map<string, DescribedCase & { readonly times: number }>()
+  for (const one of cases) {
+    const key = `${one.problem}: ${one.answers.join(' ')}`
+    forms.set(key, { ...one, times: (forms.get(key)?.times ?? 0) + 1 })
+  }
+  return [...forms.values()]
 }
 
 /** P(answer | problem) from counts, smoothed by the background; the last row, *not listed*, is halfway from it to even odds. */
-function profileOf(check: number, count: number, problems: number, cases: readonly DescribedCase[], smoothing: number): Float64Array {
+function profileOf(
+  check: number, count: number, problems: number, cases: readonly DescribedCase[], smoothing: number | 'fit',
+): WholeProfile {
   const seen = new Float64Array(problems * count)
-  const perProblem = new Float64Array(problems)
-  const background = new Float64Array(count).fill(1)
-  let recorded = count
+  const recorded = new Float64Array(problems)
+  const usual = new Float64Array(count).fill(1)
+  let total = count
   for (const { problem, answers } of cases) {
     const answer = answers[check] ?? -1
     if (answer < 0) continue
     seen[problem * count + answer] = (seen[problem * count + answer] ?? 0) + 1
-    perProblem[problem] = (perProblem[problem] ?? 0) + 1
-    background[answer] = (background[answer] ?? 0) + 1
-    recorded += 1
+    recorded[problem] = (recorded[problem] ?? 0) + 1
+    usual[answer] = (usual[answer] ?? 0) + 1
+    total += 1
   }
-  const profile = new Float64Array((problems + 1) * count)
+  for (let answer = 0; answer < count; answer++) usual[answer] = (usual[answer] ?? 0) / total
+  const pooling = smoothing === 'fit' ? fitPooling(seen, usual) : smoothing
+  const shares = new Float64Array((problems + 1) * count)
   for (let answer = 0; answer < count; answer++) {
-    const usual = (background[answer] ?? 0) / recorded
     for (let problem = 0; problem < problems; problem++) {
-      profile[problem * count + answer] = ((seen[problem * count + answer] ?? 0) + smoothing * usual) / ((perProblem[problem] ?? 0) + smoothing)
+      shares[problem * count + answer] = ((seen[problem * count + answer] ?? 0) + pooling * (usual[answer] ?? 0)) / ((recorded[problem] ?? 0) + pooling)
     }
-    profile[problems * count + answer] = (usual + 1 / count) / 2
+    shares[problems * count + answer] = ((usual[answer] ?? 0) + 1 / count) / 2
   }
-  return profile
+  return { shares, recorded, pooling }
 }

@@ -1,19 +1,15 @@
 /**
- * The engine on cases that nobody here made (soybean, see tests/external/soybean/cases.ts), ten folds. The
- * misread rate and the bars of a fold are chosen inside its nine training parts by an inner split; the candidates and the
- * rule of choice were settled with results of split 1980 in view (DEVELOPERS.md), so judge by another split: SOYBEAN_SPLIT=77.
+ * The engine on cases that nobody here made (soybean, see tests/external/soybean/README.md), ten folds. The misread rate
+ * and the ending of a fold are chosen inside its nine training parts by an inner split (soybean-choice.ts). How the procedure
+ * itself came about, and every run of it, stands in that README. SOYBEAN_SPLIT=77 takes another split.
  */
-import { Belief, brierScore, calibrationError, type DescribedCases, type Learnt, learnModel, logLoss, mean, reliabilityBins } from '../../src/engine/index.js'
-import { linearDraws, readSoybeans, type SoybeanCases, spoil, splitInTen } from '../external/soybean/cases.js'
-import { cartTree } from './cart-tree.js'
-import { type Bars, chooseBars, endOf, FOCUS, HIGHEST_BAR, leaderOf, type Outcome, type Play, playSoybean } from './soybean-play.js'
+import { brierScore, calibrationError, logLoss, mean, reliabilityBins } from '../../src/engine/index.js'
+import { readSoybeans, type SoybeanCases, spoil, splitInTen } from '../external/soybean/cases.js'
+import { leaderOf } from './asked-tree.js'
+import { type Fold, makeFold } from './soybean-fold.js'
+import { endOf, type Outcome, playSoybean } from './soybean-play.js'
 
-const INNER_PARTS = 5
-/** Rates tried for misread answers: the written guide's, and the one answer in twenty that the spoiled runs are about. */
-const MISREADS = [0.03, 0.05]
-/** Share right among resolved that the bars are chosen for, inside the training parts. */
-const AIM = 0.975
-const NOT_LISTED = 0.01
+const OURS = 'Frondline engine'
 
 interface Figures {
   readonly engine: string
@@ -30,23 +26,13 @@ interface Figures {
   readonly calibrationGap: number
 }
 
-interface Fold {
-  readonly learnt: Learnt
-  readonly belief: Belief
-  readonly bars: Bars
-  readonly misread: number
-  readonly plainBelief: Belief
-  readonly tested: readonly number[]
-  readonly cart: ReturnType<typeof cartTree>
-}
-
 export async function soybeanBench(json: boolean): Promise<void> {
   const seed = Number(process.env.SOYBEAN_SPLIT ?? 1980)
   const data = readSoybeans()
   const parts = splitInTen(data, seed)
   const folds = Array.from({ length: 10 }, (_, part) => {
     const fold = makeFold(data, parts, part)
-    process.stderr.write(`fold ${part + 1} of 10: misread ${fold.misread}, bars ${fold.bars.early} and ${fold.bars.last}\n`)
+    process.stderr.write(`fold ${part + 1} of 10: misread ${fold.misread}, bars ${fold.ending.early} and ${fold.ending.last}, least worth ${fold.ending.leastWorth}\n`)
     return fold
   })
   const spoils: readonly (readonly [string, number, number])[] = [
@@ -60,92 +46,28 @@ export async function soybeanBench(json: boolean): Promise<void> {
     const add = (engine: string, outcome: Outcome): void => { (outcomes[engine] ??= []).push(outcome) }
     for (const spoilSeed of seeds) {
       const cells = unsure + wrong === 0 ? data.cells : spoil(data, spoilSeed, unsure, wrong)
-      for (const fold of folds) for (const row of fold.tested) playAll(fold, cells[row] ?? new Int8Array(), data.problems[row] ?? 0, row, add)
+      for (const fold of folds) for (const row of fold.tested) playAll(fold, cells[row] ?? new Int8Array(), data.problems[row] ?? 0, add)
     }
     for (const [engine, ends] of Object.entries(outcomes)) rows.push(figures(engine, name, ends))
-    const ours = outcomes['Frondline engine'] ?? []
+    const ours = outcomes[OURS] ?? []
     bins[name] = reliabilityBins(ours.map(({ claimed, leading, truth }) => ({ claimed, isRight: leading === truth })))
     if (name === 'as recorded') {
       const complete = ours.filter((_, place) => isComplete(data, folds, place))
-      rows.push(figures('Frondline engine', 'the 562 rows without ?', complete))
+      rows.push(figures(OURS, 'the 562 rows without ?', complete))
     }
     process.stderr.write(`${name}: done\n`)
   }
-  if (json) process.stdout.write(`${JSON.stringify({ split: seed, folds: folds.map(({ bars, misread }) => ({ ...bars, misread })), rows, bins }, null, 2)}\n`)
+  if (json) process.stdout.write(`${JSON.stringify({ split: seed, folds: folds.map(({ ending, misread }) => ({ ...ending, misread })), rows, bins }, null, 2)}\n`)
   else print(rows, bins)
 }
 
-function makeFold(data: SoybeanCases, parts: Int32Array, part: number): Fold {
-  const rows = Array.from(parts, (_, row) => row)
-  const training = rows.filter((row) => parts[row] !== part)
-  const { misread, bars } = choose(data, training, part)
-  const learnt = learn(data, training, misread)
-  return {
-    learnt, misread, bars, belief: new Belief(learnt.model, FOCUS), tested: rows.filter((row) => parts[row] === part),
-    plainBelief: new Belief(plainModel(learnt)), cart: cartTree(data, training),
-  }
-}
-
-/** Chooses the misread rate and then the bars by playing the training cases against models learnt without them. */
-function choose(data: SoybeanCases, training: readonly number[], part: number): { misread: number; bars: Bars } {
-  const draw = linearDraws(10_000 + part)
-  const inner = new Map(training.map((row) => [row, Math.floor(draw() * INNER_PARTS)]))
-  // People misread about one answer in twenty: the rate has to serve clean answers and such ones.
-  const flipped = spoil(data, 20_000 + part, 0, 0.05)
-  let best: { misread: number; loss: number; plays: Play[] } | null = null
-  for (const misread of MISREADS) {
-    const clean: Play[] = []
-    let loss = 0
-    for (let held = 0; held < INNER_PARTS; held++) {
-      const learnt = learn(data, training.filter((row) => inner.get(row) !== held), misread)
-      const belief = new Belief(learnt.model, FOCUS)
-      for (const row of training.filter((one) => inner.get(one) === held)) {
-        const truth = data.problems[row] ?? 0
-        clean.push(playSoybean(learnt, belief, data.cells[row] ?? new Int8Array(), truth, HIGHEST_BAR))
-        const spoilt = playSoybean(learnt, belief, flipped[row] ?? new Int8Array(), truth, HIGHEST_BAR)
-        loss += logLoss(spoilt.steps.at(-1)?.shares ?? [], truth)
-      }
-    }
-    for (const play of clean) loss += logLoss(play.steps.at(-1)?.shares ?? [], play.truth)
-    if (best === null || loss < best.loss) best = { misread, loss, plays: clean }
-  }
-  return { misread: best?.misread ?? 0.05, bars: chooseBars(best?.plays ?? [], AIM) }
-}
-
-function learn(data: SoybeanCases, rows: readonly number[], misread: number): Learnt {
-  const described: DescribedCases = {
-    answers: data.answerWords.map((words) => words.length), problems: data.problemNames.length,
-    cases: rows.map((row) => ({ problem: data.problems[row] ?? 0, answers: data.cells[row] ?? new Int8Array() })),
-  }
-  return learnModel(described, { looseness: 'fit', profileCases: 1, smoothing: 0.5, misread, notListed: NOT_LISTED })
-}
-
-/** The profiles alone: naive Bayes. */
-function plainModel({ model, profiles }: Learnt): Learnt['model'] {
-  const problems = model.problems
-  return {
-    problems, rows: problems, problemOfRow: Int32Array.from({ length: problems }, (_, row) => row), logRowShare: new Float64Array(problems), groups: 0,
-    checks: model.checks.map((check, place) => {
-      const log = profiles[place] ?? new Float64Array()
-      const share = log.map(Math.exp)
-      const orderliness = Float64Array.from({ length: problems }, (_, row) => {
-        let sum = 0
-        for (let answer = 0; answer < check.answers; answer++) sum += (share[row * check.answers + answer] ?? 0) * (log[row * check.answers + answer] ?? 0)
-        return sum
-      })
-      return { ...check, log, share, orderliness }
-    }),
-  }
-}
-
-function playAll(fold: Fold, cells: Int8Array, truth: number, _row: number, add: (engine: string, outcome: Outcome) => void): void {
-  add('Frondline engine', endOf(playSoybean(fold.learnt, fold.belief, cells, truth, HIGHEST_BAR), fold.bars))
-  const { plainBelief } = fold
-  plainBelief.start(fold.learnt.logPriors)
+function playAll(fold: Fold, cells: Int8Array, truth: number, add: (engine: string, outcome: Outcome) => void): void {
+  add(OURS, endOf(playSoybean(fold.tree, cells, truth, fold.ending.early), fold.ending))
+  const { plain, plainBelief } = fold
+  plainBelief.start(plain.logPriors)
   cells.forEach((answer, check) => { if (answer >= 0) plainBelief.see(check, answer) })
   add('naive Bayes, all 35 answers', whole(Float64Array.from(plainBelief.shares()), truth, 35))
-  const simple = { ...fold.learnt, model: plainBelief.model }
-  add('naive Bayes, one check at a time, stop 0.95', endOf(playSoybean(simple, plainBelief, cells, truth, 0.95), { early: 0.95, last: 0.95 }))
+  add('naive Bayes, one check at a time, stop 0.95', endOf(playSoybean(fold.plainTree, cells, truth, 0.95), { early: 0.95, last: 0.95, leastWorth: 0 }))
   for (const atUnsure of ['both', 'stop'] as const) {
     const { shares, checks } = fold.cart(cells, atUnsure)
     add(`CART tree, ${atUnsure === 'both' ? 'all branches at not sure' : 'stops at not sure'}`, whole(shares, truth, checks))
@@ -164,7 +86,7 @@ function isComplete(data: SoybeanCases, folds: readonly Fold[], place: number): 
 
 function figures(engine: string, answers: string, ends: readonly Outcome[]): Figures {
   const resolved = ends.filter(({ isResolved }) => isResolved)
-  const asks = engine === 'Frondline engine' || engine.includes('one check at a time')
+  const asks = engine === OURS || engine.includes('one check at a time')
   const checks = ends.map((end) => end.checks).sort((a, b) => a - b)
   const isRight = ({ leading, truth }: Outcome): number => (leading === truth ? 1 : 0)
   const isAmongThree = ({ shares, truth }: Outcome): number =>

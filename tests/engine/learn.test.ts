@@ -56,4 +56,41 @@ describe('a model learnt from cases', () => {
       }
     }
   })
+
+  it('keeps one row for cases that are alike in all, with the weight of both', () => {
+    const once = { problem: 0, answers: Int8Array.from([0]) }
+    const other = { problem: 1, answers: Int8Array.from([1]) }
+    const { model } = learnModel({ answers: [2], problems: 2, cases: [once, once, other] }, { ...options, looseness: 0.3 })
+    expect(Array.from(model.problemOfRow)).toEqual([0, 1, 0, 1, 2])
+    expect(Array.from(model.logRowShare).slice(0, 4).map(Math.exp).map((share) => share.toFixed(6))).toEqual(['0.333333', '0.500000', '0.666667', '0.500000'])
+  })
+
+  it('lets faint signs say less when each check is pooled by itself', () => {
+    const random = seededRandom(5)
+    // One check decides; six show either answer by the toss of a coin, whatever the problem.
+    const made: DescribedCases = {
+      answers: [2, 2, 2, 2, 2, 2, 2], problems: 2,
+      cases: Array.from({ length: 24 }, (_, place) => ({
+        problem: place % 2, answers: Int8Array.from([place % 2, ...Array.from({ length: 6 }, () => (random() < 0.5 ? 0 : 1))]),
+      })),
+    }
+    const swing = (smoothing: number | 'fit'): number => {
+      const { model, logPriors } = learnModel(made, { ...options, looseness: 1, smoothing })
+      const belief = new Belief(model)
+      let most = 0
+      for (let answers = 0; answers < 64; answers++) {
+        belief.start(logPriors)
+        for (let check = 0; check < 6; check++) belief.see(check + 1, (answers >> check) & 1)
+        most = Math.max(most, belief.shares()[0] ?? 0)
+      }
+      return most
+    }
+    expect(swing('fit')).toBeLessThan(swing(0.5) - 0.1)
+  })
+
+  it('finds the looseness that goes with a sure sign and with a toss of a coin', () => {
+    const { looseness } = learnModel(cases(200), { ...options, smoothing: 'fit' })
+    expect(looseness[2]).toBe(1)
+    expect(looseness[1]).toBeLessThan(0.7)
+  })
 })
