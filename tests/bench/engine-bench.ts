@@ -11,20 +11,51 @@ interface Row {
   readonly nanosAPair: number
 }
 
+/** How much longer a step takes when there is more to weigh. */
+interface Growth {
+  readonly from: string
+  readonly to: string
+  /** Times as many live problems × open checks. */
+  readonly pairs: number
+  /** Times as long a step (median). At most `pairs` when cost grows no faster than their product. */
+  readonly time: number
+}
+
+/** Sizes of the made-up hosts: problems × checks. */
+const sizes = [[10, 40], [20, 40], [100, 40], [100, 160], [1000, 40]] as const
+
 /** Steps a second of the reckoning for hosts of 10, 100 and 1,000 problems, and of whole readings of the shipped guide. */
 export async function engineBench(json: boolean): Promise<void> {
-  const rows = [10, 20, 100, 1000].map((problems) => measure(problems, 40))
+  const rows = sizes.map(([problems, checks]) => measure(problems, checks))
+  const growth = growthOf(rows)
   const whole = await measureGuide()
   if (json) {
-    process.stdout.write(`${JSON.stringify({ reckoning: rows, wholeReading: whole }, null, 2)}\n`)
+    process.stdout.write(`${JSON.stringify({ reckoning: rows, growth, wholeReading: whole }, null, 2)}\n`)
     return
   }
   for (const row of rows) {
     process.stdout.write(`${String(row.problems).padStart(5)} problems × ${row.checks} checks: ${Math.round(row.stepsASecond)} steps a second, median ${row.medianMicros.toFixed(1)} µs, p99 ${row.p99Micros.toFixed(1)} µs, ${row.nanosAPair.toFixed(2)} ns a problem and check\n`)
   }
+  for (const { from, to, pairs, time } of growth) {
+    process.stdout.write(`${from} to ${to}: ${pairs.toFixed(1)} times the problems × checks, ${time.toFixed(1)} times the time\n`)
+  }
   for (const { host, problems, medianMicros, p99Micros } of whole) {
     process.stdout.write(`whole reading of ${host} (${problems} problems): median ${medianMicros.toFixed(1)} µs, p99 ${p99Micros.toFixed(1)} µs\n`)
   }
+}
+
+/** Each host against the one before it and the smallest against the largest. */
+function growthOf(rows: readonly Row[]): Growth[] {
+  const name = ({ problems, checks }: Row): string => `${problems} × ${checks}`
+  const between = (a: Row, b: Row): Growth => ({
+    from: name(a), to: name(b), pairs: b.problems * b.checks / (a.problems * a.checks), time: b.medianMicros / a.medianMicros,
+  })
+  return rows.flatMap((row, place) => {
+    const first = rows[0]
+    const before = rows[place - 1]
+    if (first === undefined || before === undefined) return []
+    return place === rows.length - 1 ? [between(before, row), between(first, row)] : [between(before, row)]
+  })
 }
 
 /** One step of the reckoning: take in the answers so far, then weigh every open check. */
