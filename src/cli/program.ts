@@ -1,5 +1,6 @@
 import { Command } from 'commander'
 import { askCommand } from './commands/ask.js'
+import { backupCommand, restoreCommand } from './commands/backup.js'
 import { matchCommand } from './commands/match.js'
 import { peopleCommand } from './commands/people.js'
 import { proofCommand } from './commands/proof.js'
@@ -22,6 +23,8 @@ export function program(): Command {
     .addCommand(suggestCommand())
     .addCommand(serveCommand())
     .addCommand(peopleCommand())
+    .addCommand(backupCommand())
+    .addCommand(restoreCommand())
   inheritSettings(frondline)
   return frondline
 }

@@ -7,6 +7,7 @@ export {
   removeUnsealedContact, ticketsWithMark, unsealedContacts,
 } from './contacts.js'
 export type { ContactRow } from './contacts.js'
+export { copySqlite, picturesNamedIn } from './copy-sqlite.js'
 export { runDuty } from './duties.js'
 export type { Duty } from './duties.js'
 export { announce, announceCase, ANYTHING } from './news.js'
