@@ -70,8 +70,12 @@ export const HelplineSettings = z.strictObject({
   eraseContactAfterDays: z.number().int().min(1).max(3650).nullable(),
 }).meta({ id: 'HelplineSettings' })
 
+/** Who a browser is signed in as; being signed in as nobody is no error. */
+export const SessionView = z.object({ person: Me.nullable() }).meta({ id: 'SessionView' })
+
 export type Role = z.infer<typeof Role>
 export type SignIn = z.infer<typeof SignIn>
+export type SessionView = z.infer<typeof SessionView>
 export type Person = z.infer<typeof Person>
 export type Me = z.infer<typeof Me>
 export type PeopleList = z.infer<typeof PeopleList>

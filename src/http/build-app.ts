@@ -1,6 +1,6 @@
 import express, { type Express, type RequestHandler } from 'express'
 import type { Logger } from 'pino'
-import { MAX_PHOTO_BYTES } from '../../shared/index.js'
+import { type GuideState, MAX_PHOTO_BYTES } from '../../shared/index.js'
 import type { Desk } from '../desk/index.js'
 import { allowOrigins } from './allow-origins.js'
 import { fileReader, MOST_BYTES_UNDER_WAY, SILENCE_MS } from './file-body.js'
@@ -8,6 +8,7 @@ import { answerErrors } from './last-error.js'
 import { limiters } from './limits.js'
 import { liveStreams, type LiveStreams } from './live-streams.js'
 import { describeRoutes } from './openapi.js'
+import { pageForBrowsers } from './missing-page.js'
 import { servePages } from './pages.js'
 import { RequestFault } from './request-fault.js'
 import { logRequests } from './request-log.js'
@@ -24,10 +25,12 @@ export interface AppParts {
   /** Folder of the built screens. */
   readonly webDir: string
   readonly streams?: LiveStreams
+  /** Which guide is in use, and what became of the last change to it. */
+  readonly guideState: () => GuideState
 }
 
 /** Builds the app without opening a port. */
-export function buildApp({ desk, log, settings, webDir, streams = liveStreams() }: AppParts): Express {
+export function buildApp({ desk, log, settings, webDir, guideState, streams = liveStreams() }: AppParts): Express {
   const app = express()
   app.disable('x-powered-by')
   app.set('query parser', 'simple')
@@ -42,7 +45,7 @@ export function buildApp({ desk, log, settings, webDir, streams = liveStreams() 
   const files = fileReader({ mostBytes: MAX_PHOTO_BYTES, silenceMs: SILENCE_MS, mostUnderWay: MOST_BYTES_UNDER_WAY })
   const describeService = onlyOnce(() => describeRoutes(routes))
   for (const route of routes) {
-    const serve = serveRoute(route, { desk, behindHttps: settings.behindHttps, describeService, files, streams })
+    const serve = serveRoute(route, { desk, behindHttps: settings.behindHttps, describeService, files, streams, guideState })
     const handlers = route.limit === null ? [serve] : [limits[route.limit], serve]
     if (route.method === 'GET') app.get(route.path, ...handlers)
     else if (route.method === 'PUT') app.put(route.path, ...handlers)
@@ -51,6 +54,7 @@ export function buildApp({ desk, log, settings, webDir, streams = liveStreams() 
   for (const [path, methods] of methodsByPath()) app.all(path, refuseMethod(methods))
 
   app.use(servePages(webDir))
+  app.use(pageForBrowsers(webDir))
   app.use(() => {
     throw new RequestFault('NO_SUCH_PLACE')
   })

@@ -18,6 +18,7 @@ export const roles: Readonly<Record<string, Access>> = {
   'GET /api/guide/hosts/:host/complaints': 'anyone',
   'GET /api/guide/hosts/:host/problems': SPECIALISTS,
   'POST /api/suggest': 'anyone',
+  'GET /api/guide/state': HELPLINE,
 
   // Whoever has a case's link may work on the case; the link is the key.
   'POST /api/cases': 'anyone',
@@ -25,6 +26,7 @@ export const roles: Readonly<Record<string, Access>> = {
   'POST /api/cases/:link/place': 'anyone',
   'POST /api/cases/:link/words': 'anyone',
   'POST /api/cases/:link/answers': 'anyone',
+  'POST /api/cases/:link/take-back': 'anyone',
   'POST /api/cases/:link/carry-on': 'anyone',
   'POST /api/cases/:link/hand-over': 'anyone',
   'POST /api/cases/:link/notes': HELPLINE,
@@ -67,6 +69,7 @@ export const roles: Readonly<Record<string, Access>> = {
   // The token of an invitation is its key.
   'POST /api/invitation': 'anyone',
   'POST /api/join': 'anyone',
+  'GET /api/session': 'anyone',
   'GET /api/me': 'signed in',
   'POST /api/me/password': 'signed in',
   'POST /api/me/sign-out-everywhere': 'signed in',

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { CaseLink, MailId, PhotoNumber, TicketId, UploadKey } from '../../shared/index.js'
+import { CaseLink, type GuideState, MailId, PhotoNumber, TicketId, UploadKey } from '../../shared/index.js'
 import type { Desk, Member, Who } from '../desk/index.js'
 import type { ErrorCode } from './errors.js'
 import { fitting } from './fitting.js'
@@ -21,6 +21,7 @@ export interface Passed {
   readonly describeService: () => object
   /** Reads the body as a file, for the routes that take one. */
   readonly file: () => Promise<Uint8Array>
+  readonly guideState: () => GuideState
 }
 
 /** A request as a route's function gets it. */

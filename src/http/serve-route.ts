@@ -1,4 +1,5 @@
 import type { Request, RequestHandler, Response } from 'express'
+import type { GuideState } from '../../shared/index.js'
 import type { Desk, Who } from '../desk/index.js'
 import { type FileReader } from './file-body.js'
 import { jsonBody } from './json-body.js'
@@ -17,13 +18,14 @@ export interface Serving {
   readonly describeService: () => object
   readonly files: FileReader
   readonly streams: LiveStreams
+  readonly guideState: () => GuideState
 }
 
 /**
  * Serves one route. In this order: who is it, may they, did one of our pages send it, is the address well formed, is
  * the body JSON that fits; only then the desk is asked.
  */
-export function serveRoute(route: Route, { desk, behindHttps, describeService, files, streams }: Serving): RequestHandler {
+export function serveRoute(route: Route, { desk, behindHttps, describeService, files, streams, guideState }: Serving): RequestHandler {
   const names = partNames(route.path)
   return async (request, response) => {
     const cookie = sessionCookie(request, response, behindHttps)
@@ -34,7 +36,7 @@ export function serveRoute(route: Route, { desk, behindHttps, describeService, f
     const found = new Map(names.map((name) => [name, fittingPart(request, name)]))
     const body = route.body === null || route.body === 'file' ? undefined : await jsonBody(request, response)
     const passed = {
-      desk, who, cookie, describeService, file: () => files.read(request), address: request.ip ?? '',
+      desk, who, cookie, describeService, guideState, file: () => files.read(request), address: request.ip ?? '',
       part: (name: PartName) => found.get(name) ?? missingPart(route, name),
     }
     const reply = await route.answer(passed, body, request.query)

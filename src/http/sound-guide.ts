@@ -1,9 +1,12 @@
 import type { Logger } from 'pino'
+import type { GuideState } from '../../shared/index.js'
 import { type Compiled, type Guide, loadGuide, printGuideError, watchGuideFolder } from '../guide/index.js'
 
 /** The guide while the service runs: it changes when its files do, but only ever to a sound one. */
 export interface SoundGuide {
   readonly current: () => Guide
+  /** Since when it is in use, and what became of the last change to its files. */
+  readonly state: () => GuideState
   stop(): Promise<void>
 }
 
@@ -16,19 +19,27 @@ export async function followGuide(
 ): Promise<SoundGuide> {
   const today = (): string => clock().toISOString().slice(0, 10)
   let current = soundOf(await loadGuide(folder, today()), refuse)
+  let since = clock().toISOString()
+  let refused: GuideState['refused'] = null
+  const keepBefore = (reason: string): void => { refused = { at: clock().toISOString(), reason } }
   const stop = watchGuideFolder(folder, today, (compiled) => {
     try {
       const next = soundOf(compiled, refuse)
+      refused = null
       if (next.hash === current.hash) return
       current = next
+      since = clock().toISOString()
       log.info({ guide: next.hash }, 'the guide has changed')
     } catch (fault) {
-      log.warn({ reason: fault instanceof Error ? fault.message : String(fault) }, 'the changed guide is not used')
+      const reason = fault instanceof Error ? fault.message : String(fault)
+      keepBefore(reason)
+      log.warn({ reason }, 'the changed guide is not used')
     }
   }, (fault) => {
+    keepBefore('The folder of the guide cannot be read.')
     log.warn({ err: fault }, 'the folder of the guide cannot be read; the guide before is still used')
   })
-  return { current: () => current, stop }
+  return { current: () => current, state: () => ({ guide: current.hash, since, refused }), stop }
 }
 
 function soundOf({ guide, errors }: Compiled, refuse: (guide: Guide) => string | null): Guide {

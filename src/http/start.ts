@@ -62,7 +62,7 @@ export async function startService(
     const newAccounts = guide.current().region.demonstration ? await desk.addDemonstrationPeople() : []
 
     const streams = liveStreams()
-    const port = await listen(buildApp({ desk, log, settings, webDir, streams }), settings)
+    const port = await listen(buildApp({ desk, log, settings, webDir, streams, guideState: guide.state }), settings)
     opened.push(port.close, () => { streams.endAll(); return Promise.resolve() })
     const housekeeping = startHousekeeping(desk, store, clock, log)
     opened.push(housekeeping.stop)

@@ -7,7 +7,7 @@ import supertest from 'supertest'
 import type { CaseView, ProblemDocument, Role } from '../../shared/index.js'
 import { liveStreams } from '../../src/http/live-streams.js'
 import { type AppParts, buildApp } from '../../src/http/index.js'
-import { openWorld, type World } from '../desk/desk-world.js'
+import { NOON, openWorld, type World } from '../desk/desk-world.js'
 
 export interface HttpWorld {
   readonly app: Express
@@ -36,7 +36,7 @@ export async function openHttpWorld(settings: Partial<AppParts['settings']> = {}
   const webDir = await smallScreens()
   // Streams of events that end by themselves, so that asking for one comes to an end.
   const streams = liveStreams({ beatMs: 50, lastsMs: 300, most: 100 })
-  const app = buildApp({ desk: desk.desk, log, settings: { ...PLENTY, ...settings }, webDir, streams })
+  const app = buildApp({ desk: desk.desk, log, settings: { ...PLENTY, ...settings }, webDir, streams, guideState: () => ({ guide: desk.guide.hash, since: NOON, refused: null }) })
   return {
     app, desk, logged,
     async signedIn(name, role) {
@@ -82,7 +82,7 @@ function asker(app: Express, cookie: string): Asker {
 async function smallScreens(): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'frondline-screens-'))
   await mkdir(join(folder, 'assets'))
-  for (const page of ['demo', 'case', 'sheet', 'bench', 'sign-in']) {
+  for (const page of ['demo', 'case', 'sheet', 'bench', 'sign-in', 'missing']) {
     await writeFile(join(folder, `${page}.html`), `<!doctype html><title>${page}</title>`)
   }
   await writeFile(join(folder, 'panel.js'), '"the panel"')

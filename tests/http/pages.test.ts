@@ -20,6 +20,20 @@ describe('pages and headers', () => {
     expect(reply.headers['cache-control']).toBe('no-cache')
   })
 
+  it('shows a browser a page where nothing is, and tells a program in a problem document', async () => {
+    const inBrowser = 'text/html,application/xhtml+xml,application/xml;q=0.9,image/avif,*/*;q=0.8'
+    for (const path of ['/nosuch', '/case/a/b', '/demo.html']) {
+      const page = await supertest(world.app).get(path).set('accept', inBrowser).expect(404).expect('content-type', /^text\/html/)
+      expect(page.text).toContain('<title>missing</title>')
+      expect(page.headers['cache-control']).toBe('no-store')
+      for (const accept of ['*/*', 'application/json', 'application/problem+json']) {
+        await supertest(world.app).get(path).set('accept', accept).expect(404).expect('content-type', /^application\/problem\+json/)
+      }
+    }
+    await supertest(world.app).get('/api/nosuch').set('accept', inBrowser).expect(404).expect('content-type', /^application\/problem\+json/)
+    await supertest(world.app).post('/nosuch').set('accept', inBrowser).expect(404).expect('content-type', /^application\/problem\+json/)
+  })
+
   it('lets a page run nothing but our own files, and be framed by nobody', async () => {
     const { headers } = await supertest(world.app).get('/')
     const policy = headers['content-security-policy'] ?? ''

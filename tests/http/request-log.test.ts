@@ -65,7 +65,7 @@ describe('the request log', () => {
       randomBytes: (count) => randomBytes(count), keys: testKeys(),
     })
     const settings = { panelOrigins: [], behindHttps: false, casesPerMinute: 10, signInsPerMinute: 10 }
-    const app = buildApp({ desk, log, settings, webDir: '/nowhere' })
+    const app = buildApp({ desk, log, settings, webDir: '/nowhere', guideState: () => ({ guide: guide.hash, since: now.toISOString(), refused: null }) })
     const { link } = await openCase(app, 'my lettuce')
     await store.db.updateTable('case_file').set({ evidence: '{"speckled":' }).where('link', '=', link).execute()
 

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { basename, join } from 'node:path'
 import { pino } from 'pino'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import type { GuideState } from '../../shared/index.js'
 import { whyNotFitForProduction } from '../../src/http/fit-for-production.js'
 import { readSettings, type RunningService, startService } from '../../src/http/index.js'
 import { shippedGuide } from '../desk/desk-world.js'
@@ -95,13 +96,32 @@ describe('starting the service', { timeout: 90_000 }, () => {
     await writeFile(region, shipped.replace('Larkmoor Plant Helpline', 'Eastmere Plant Helpline'))
     await expect.poll(helpline, { timeout: 15_000, interval: 200 }).toBe('Eastmere Plant Helpline')
 
+    const state = await askedAsSpecialist(service)
+    const renewed = await state()
+    expect(renewed.refused).toBeNull()
+
     await writeFile(region, 'region: [')
-    await new Promise((resolve) => setTimeout(resolve, 1500))
+    await expect.poll(async () => (await state()).refused?.reason, { timeout: 15_000, interval: 200 }).toMatch(/^The guide has \d+ errors?\.[^]*region\.yaml/)
+    expect(await state()).toMatchObject({ guide: renewed.guide, since: renewed.since })
     expect(await helpline()).toBe('Eastmere Plant Helpline')
     await writeFile(region, shipped)
     await expect.poll(helpline, { timeout: 15_000, interval: 200 }).toBe('Larkmoor Plant Helpline')
+    const mended = await state()
+    expect(mended.refused).toBeNull()
+    expect(mended.guide).not.toBe(renewed.guide)
+    expect(Date.parse(mended.since)).toBeGreaterThan(Date.parse(renewed.since))
   })
 })
+
+/** The state of the guide as the people of the helpline are told it. */
+async function askedAsSpecialist({ url, newAccounts }: RunningService): Promise<() => Promise<GuideState>> {
+  const account = newAccounts.find(({ role }) => role === 'specialist')
+  const reply = await fetch(`${url}/api/sign-in`, {
+    method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ name: account?.name, password: account?.password }),
+  })
+  const cookie = reply.headers.getSetCookie()[0]?.split(';')[0] ?? ''
+  return async () => await (await fetch(`${url}/api/guide/state`, { headers: { cookie } })).json() as GuideState
+}
 
 describe('whether a guide is fit for production', () => {
   it('takes a region of its own with every number that its red flags name', async () => {

@@ -1,5 +1,5 @@
 import {
-  ChangePassword, CodeSecret, ConfirmCode, ConfirmPassword, InvitationView, Join, LookAtInvitation, Me, RecoveryCodes, SignIn,
+  ChangePassword, CodeSecret, ConfirmCode, ConfirmPassword, InvitationView, Join, LookAtInvitation, Me, RecoveryCodes, SessionView, SignIn,
 } from '../../../shared/index.js'
 import { defineRoute, type Passed, type Route, signedIn } from '../route.js'
 
@@ -21,6 +21,11 @@ export const peopleRoutes: readonly Route[] = [
       if (cookie.token !== null) await desk.signOut(cookie.token)
       cookie.takeBack()
     },
+  }),
+  defineRoute('GET', '/api/session', {
+    summary: 'Who this browser is signed in as, or nobody.',
+    reply: SessionView,
+    handle: async ({ desk, who }) => ({ person: who === null ? null : await desk.showMe(who) }),
   }),
   defineRoute('POST', '/api/invitation', {
     summary: 'Whom an invitation is for.',

@@ -66,7 +66,7 @@ function SheetPage({ region }: { readonly region: RegionView | null }) {
 
   return (
     <>
-      <nav class="call-tabs" aria-label="Open calls">
+      <nav class="call-tabs" aria-label="Open calls" data-keys>
         {calls.map(call => <CallTab key={call.number} call={call} current={call === current} onTurn={() => turnTo(call)} />)}
       </nav>
       <p class="said" role="status">{said}</p>

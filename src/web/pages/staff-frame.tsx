@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import type { Person, RegionView, Role } from '../../../shared/index.js'
+import { GuideNews } from './guide-news.js'
 import { WordingProvider } from '../wording/language.js'
 import { staffWording } from '../wording/staff.js'
 import type { StaffService } from '../wire/staff-service.js'
@@ -22,10 +23,10 @@ export function StaffFrame({ service, title, here, roles, children }: StaffFrame
   const [round, setRound] = useState(0)
 
   useEffect(() => {
-    void service.me().then(reply => {
-      if (reply.ok) setPerson(reply.value)
-      else if (reply.trouble.kind === 'refused') location.replace(`/sign-in?next=${here}`)
-      else setLost(true)
+    void service.session().then(reply => {
+      if (!reply.ok) setLost(true)
+      else if (reply.value.person === null) location.replace(`/sign-in?next=${here}`)
+      else setPerson(reply.value.person)
     })
     void service.region().then(reply => { if (reply.ok) setRegion(reply.value) })
   }, [round])
@@ -43,6 +44,7 @@ export function StaffFrame({ service, title, here, roles, children }: StaffFrame
           <p class="row"><span>Signed in: {person.name}, {person.role}</span> <button type="button" class="quiet" onClick={() => void signOut()}>Sign out</button></p>
         )}
       </header>
+      {person !== null && <GuideNews service={service} />}
       <main class="page">
         {lost && person === null && (
           <p role="alert">We cannot reach the service. <button type="button" onClick={() => { setLost(false); setRound(round + 1) }}>Try again</button></p>

@@ -1,5 +1,5 @@
 import type {
-  CallList, Person, ProblemRows, SettleTicket, SignIn, Suggestions, TicketContact, TicketList, TicketRow, TicketView,
+  CallList, GuideState, Person, ProblemRows, SessionView, SettleTicket, SignIn, Suggestions, TicketContact, TicketList, TicketRow, TicketView,
 } from '../../../shared/index.js'
 import { createCaseService, type CaseService } from './case-service.js'
 import type { Reply } from './reply.js'
@@ -8,7 +8,9 @@ import { createSender } from './sender.js'
 /** What volunteers and specialists may ask of the service besides. */
 export interface StaffService extends CaseService {
   suggest(words: string, signal?: AbortSignal): Promise<Reply<Suggestions>>
-  me(): Promise<Reply<Person>>
+  /** Who this browser is signed in as; null for nobody. */
+  session(): Promise<Reply<SessionView>>
+  guideState(): Promise<Reply<GuideState>>
   signIn(body: SignIn): Promise<Reply<Person>>
   signOut(): Promise<Reply<undefined>>
   calls(): Promise<Reply<CallList>>
@@ -29,7 +31,8 @@ export function createStaffService(): StaffService {
   return {
     ...createCaseService(options),
     suggest: (words, signal) => post('/api/suggest', { words }, signal),
-    me: () => get('/api/me'),
+    session: () => get('/api/session'),
+    guideState: () => get('/api/guide/state'),
     signIn: body => post('/api/sign-in', body),
     signOut: () => post('/api/sign-out'),
     calls: () => get('/api/calls'),
