@@ -17,3 +17,8 @@ export const STOP_WORDS: ReadonlySet<string> = new Set(
   one two three old new big small little good bad lovely nice away back around put let make made keep keeps kept`
     .split(/\s+/u),
 )
+
+/** Whether none of these words says anything of a plant or its trouble by itself: 'is the'. */
+export function sayNothing(words: string): boolean {
+  return words.toLowerCase().replace(/['’]/gu, '').split(/[^\p{L}\p{N}]+/u).every((word) => word.length < 2 || STOP_WORDS.has(word))
+}

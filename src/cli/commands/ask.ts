@@ -1,6 +1,7 @@
 import { Command, InvalidArgumentError } from 'commander'
 import { z } from 'zod'
 import { type Evidence, readCase, type Reading, withFinding } from '../../engine/index.js'
+import { sprayInWords } from '../../desk/index.js'
 import { CANT_LOOK, type Guide, type HostId, NOT_SURE } from '../../guide/index.js'
 import { buildMatchIndex, type MatchIndex, matchQuestion } from '../../match/index.js'
 import { DEFAULT_TREES, requireGuide } from '../guide-option.js'
@@ -105,7 +106,7 @@ function showCards(guide: Guide, { cards }: Reading): boolean {
   for (const id of cards) {
     const card = guide.redFlags[guide.redFlagNumbers.get(id) ?? -1]
     if (card === undefined) continue
-    print('', `! ${card.title}`, ...card.card.doNow.map((line) => `  - ${line}`), ...card.card.doNot.map((line) => `  - Do not: ${line}`))
+    print('', `! ${card.title}`, ...card.card.doNow.map((line) => `  - ${line}`), ...card.card.doNot.map(prohibition))
     for (const name of card.card.call) {
       const call = guide.region.numbers.get(name)
       if (call !== undefined) print(`  Call ${call.name}: ${call.number}`)
@@ -113,6 +114,11 @@ function showCards(guide: Guide, { cards }: Reading): boolean {
     if (card.then === 'stop') goOn = false
   }
   return goOn
+}
+
+/** A line of what not to do. Most say so themselves; one that does not would say the opposite alone. */
+function prohibition(line: string): string {
+  return /^(do not|don[’']t|never|you must not|nobody|no one|nothing|avoid)\b/i.test(line.trim()) ? `  - ${line}` : `  - Do not: ${line}`
 }
 
 function showEnd(guide: Guide, reading: Reading): void {
@@ -127,7 +133,7 @@ function showEnd(guide: Guide, reading: Reading): void {
       ...list('Why', (likely?.reasons ?? []).map(({ check, answer, seen, weight }) =>
         `${weight >= 0 ? 'for' : 'against'}: ${guide.checks[guide.checkNumbers.get(check) ?? -1]?.ask ?? check} ${answer}${seen === null ? '' : ` (${seen} seen with it)`}`)),
       ...list('Do now', problem.advice.doNow), ...list('Not worth doing', problem.advice.notWorthDoing),
-      ...list('Next year', problem.advice.nextYear), ...list('Spray', [problem.advice.spray]), ...list('Take care', problem.cautions),
+      ...list('Next year', problem.advice.nextYear), ...list('Spray', [sprayInWords(problem.advice.spray)]), ...list('Take care', problem.cautions),
       ...(problem.watch === null ? [] : ['', `To be reported: ${problem.watch.escalate}`]),
     )
   } else if (step.kind === 'hand-over') {

@@ -2,6 +2,7 @@ import type { CaseView, EntryOffer, HostOffer } from '../../../shared/index.js'
 import type { Reading } from '../../engine/index.js'
 import type { Guide } from '../../guide/index.js'
 import type { CaseFile, KeptMatch } from '../cases/case-file.js'
+import { sayNothing } from '../../match/index.js'
 import { hostNamed, nodeNamed } from '../guide-names.js'
 
 /** How many of each are offered; more would be a list to search, which the screens have apart. */
@@ -31,12 +32,17 @@ export function placeView(
 export function offers(guide: Guide, matched: KeptMatch): { hosts: HostOffer[]; entries: EntryOffer[] } {
   const hosts = matched.hosts.flatMap(({ host: name, score, words }): HostOffer[] => {
     const host = hostNamed(guide, name)
-    return host === null ? [] : [{ host: host.id, name: host.name, score, words }]
+    return host === null ? [] : [{ host: host.id, name: host.name, score, words: tellingWords(words) }]
   })
   const entries = matched.entries.flatMap(({ host: name, node, score, phrase, words, problems }): EntryOffer[] => {
     const host = hostNamed(guide, name)
     if (host === null || nodeNamed(host, node) === null) return []
-    return [{ host: host.id, hostName: host.name, node, phrase, score, words, problems }]
+    return [{ host: host.id, hostName: host.name, node, phrase, score, words: tellingWords(words), problems }]
   })
   return { hosts: hosts.slice(0, MOST_HOSTS), entries: entries.slice(0, MOST_ENTRIES) }
+}
+
+/** The words worth quoting back: an 'is' or 'the' among them would look as if we had heard nothing. */
+function tellingWords(words: HostOffer['words']): HostOffer['words'] {
+  return words.filter(({ text }) => !sayNothing(text))
 }
