@@ -2,6 +2,7 @@ import { renderToString as render } from 'preact-render-to-string'
 import { describe, expect, it } from 'vitest'
 import type { CaseStep, CheckCard } from '../../shared/index.js'
 import { AdviceSheet } from '../../src/web/case/advice-sheet.js'
+import { monthRuns } from '../../src/web/case/time-of-year.js'
 import { UnsettledChecks } from '../../src/web/case/unsettled-checks.js'
 
 type Conclusion = Extract<CaseStep, { kind: 'conclude' }>
@@ -15,7 +16,7 @@ function conclusion(more: Partial<Conclusion> = {}): Conclusion {
     kind: 'conclude', why: likely('creeping-charlie', 0.9),
     card: {
       problem: 'creeping-charlie', name: 'Creeping charlie', what: 'A weed.', agent: null, kind: 'weed', sureness: 'very likely', probability: 0.9,
-      bottomLine: 'Pull it up.', doNow: [], notWorthDoing: [], nextYear: [], spray: 'none', cautions: [], escalate: null, escalateCall: null,
+      bottomLine: 'Pull it up.', doNow: [], notWorthDoing: [], nextYear: [], months: [], spray: 'No spray is needed.', cautions: [], escalate: null, escalateCall: null,
       lookAlikes: [], sources: [], reviewedOn: '2026-11-25',
     },
     others: [0.05, 0.049, 0.048, 0.047].map((share, place) => likely(`other-${place}`, share + 0.01)), turns: [],
@@ -26,7 +27,7 @@ function conclusion(more: Partial<Conclusion> = {}): Conclusion {
 
 describe('the advice', () => {
   it('names a problem that must be reported however unlikely, with whom to call', () => {
-    const html = render(<AdviceSheet conclusion={conclusion()} headingRef={null} />)
+    const html = render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion()} headingRef={null} />)
     expect(html).toContain('We cannot rule this out: Japanese knotweed')
     expect(html).toContain('Send a photo before you dig.')
     expect(html).toContain('href="tel:5550144"')
@@ -34,21 +35,42 @@ describe('the advice', () => {
   })
 
   it('shows at most three other causes', () => {
-    const html = render(<AdviceSheet conclusion={conclusion()} headingRef={null} />)
+    const html = render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion()} headingRef={null} />)
     expect([...html.matchAll(/class="likely-name">([^<]+)/g)].map(found => found[1])).toEqual(['other-0', 'other-1', 'other-2'])
   })
 
   it('says what would change it, with no way to look once the sheet is closed', () => {
     const turns = [{ check: check('stem', 'glance'), answer: 'jointed', toName: 'Japanese knotweed' }]
-    expect(render(<AdviceSheet conclusion={conclusion({ turns })} headingRef={null} onLookAt={() => {}} />)).toContain('Look at this')
-    const closed = render(<AdviceSheet conclusion={conclusion({ turns })} headingRef={null} />)
+    expect(render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ turns })} headingRef={null} onLookAt={() => {}} />)).toContain('Look at this')
+    const closed = render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ turns })} headingRef={null} />)
     expect(closed).toContain('If instead you saw “jointed” at “Ask about stem?”, it would more likely be: <b>Japanese knotweed</b>')
     expect(closed).not.toContain('Look at this')
   })
 
   it('says nothing of turns and reports when there are none', () => {
-    const html = render(<AdviceSheet conclusion={conclusion({ watched: [], others: [] })} headingRef={null} />)
+    const html = render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ watched: [], others: [] })} headingRef={null} />)
     expect(html).not.toMatch(/What would change this|We cannot rule this out|What else it could be/)
+  })
+})
+
+describe('the time of year in the advice', () => {
+  const card = { ...conclusion().card, months: [4, 5, 6, 9], nextYear: ['Rake up the leaves in autumn.', 'Prune in midwinter.'] }
+
+  it('says in which months it is seen, what the named seasons are, and when it was asked', () => {
+    const html = render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ card })} headingRef={null} />)
+    expect(html).toContain('It is mostly seen in April to June and September.')
+    expect(html).toContain('By autumn we mean September to November.')
+    expect(html).toContain('By winter we mean December to February.')
+    expect(html).toContain('You asked in November. Do each step in its own month.')
+    expect(html).not.toContain('By spring')
+  })
+
+  it('says nothing where no step is bound to a month', () => {
+    expect(render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion()} headingRef={null} />)).not.toContain('When')
+  })
+
+  it.each<[number[], [number, number][]]>([[[11, 12, 1], [[11, 1]]], [[7], [[7, 7]]], [[], []], [[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12], []]])('makes of the months %j the runs %j', (months, runs) => {
+    expect(monthRuns(months)).toEqual(runs)
   })
 })
 

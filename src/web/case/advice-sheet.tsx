@@ -1,9 +1,10 @@
 import type { ComponentChildren, Ref } from 'preact'
 import type { AdviceCard, CaseStep, CheckCard } from '../../../shared/index.js'
-import { dayInWords } from '../wording/day.js'
+import { dayInWords, inOneLine, monthInWords } from '../wording/day.js'
 import { useWording } from '../wording/language.js'
 import { PhoneLink } from './flag-cards.js'
 import { LikelyList, Reasons } from './likely-list.js'
+import { monthRuns, seasonsNamed } from './time-of-year.js'
 import { TurnList } from './turn-list.js'
 import { WatchNotices } from './watch-notices.js'
 
@@ -11,6 +12,8 @@ type Conclusion = Extract<CaseStep, { kind: 'conclude' }>
 
 interface AdviceSheetProps {
   readonly conclusion: Conclusion
+  /** ISO date of the question. */
+  readonly askedOn: string
   readonly headingRef: Ref<HTMLHeadingElement>
   /** True where number keys open the checks that would change the answer. */
   readonly keyed?: boolean
@@ -21,7 +24,7 @@ interface AdviceSheetProps {
 }
 
 /** A conclusion, bottom line first: how sure, what to do, what not to bother with, why, and where it comes from. */
-export function AdviceSheet({ conclusion, headingRef, keyed = false, onLookAt, children }: AdviceSheetProps) {
+export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, onLookAt, children }: AdviceSheetProps) {
   const wording = useWording()
   const words = wording.advice
   const { card, why, others, turns, watched } = conclusion
@@ -48,7 +51,8 @@ export function AdviceSheet({ conclusion, headingRef, keyed = false, onLookAt, c
       <Part title={words.doNow} lines={card.doNow} />
       <Part title={words.notWorth} lines={card.notWorthDoing} />
       <Part title={words.nextYear} lines={card.nextYear} />
-      <div class="part"><h4>{words.spray}</h4><p>{card.spray === 'none' ? words.noSpray : card.spray}</p></div>
+      <TimeOfYear card={card} askedOn={askedOn} />
+      <div class="part"><h4>{words.spray}</h4><p>{card.spray}</p></div>
       <div class="part"><h4>{words.why}</h4>
         <div>
           <p>{card.what}{card.agent !== null && <> {words.cause}: <i>{card.agent}</i>.</>}</p>
@@ -73,6 +77,25 @@ function Part({ title, lines, kind = '' }: { readonly title: string, readonly li
     <div class={`part ${kind}`}>
       <h4>{title}</h4>
       <ul>{lines.map(line => <li key={line}>{line}</li>)}</ul>
+    </div>
+  )
+}
+
+/** Which months the steps mean, and whether this is one of them. */
+function TimeOfYear({ card, askedOn }: { readonly card: AdviceCard, readonly askedOn: string }) {
+  const words = useWording().advice
+  const runs = monthRuns(card.months)
+  const named = seasonsNamed(card)
+  const month = Number(askedOn.slice(5, 7))
+  if (runs.length === 0 && named.length === 0) return null
+  const spans = (months: readonly number[]) => inOneLine(monthRuns(months).map(([first, last]) => words.months(monthInWords(first), monthInWords(last))))
+  return (
+    <div class="part"><h4>{words.when}</h4>
+      <ul>
+        {runs.length > 0 && <li>{words.mostlySeen(spans(card.months))}</li>}
+        {named.map(({ season, months }) => <li key={season}>{words.season(season, spans(months))}</li>)}
+        {named.length > 0 && <li>{words.askedIn(monthInWords(month))}</li>}
+      </ul>
     </div>
   )
 }

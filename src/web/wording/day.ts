@@ -15,3 +15,13 @@ export function momentInWords(stored: string): string {
   if (Number.isNaN(moment.getTime())) return stored
   return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' }).format(moment)
 }
+
+/** A month by its number, 1 to 12: 'November'. */
+export function monthInWords(month: number, language = 'en'): string {
+  return new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, { month: 'long', timeZone: 'UTC' }).format(new Date(Date.UTC(2000, month - 1, 1)))
+}
+
+/** Things named one after the other: 'April to June and September'. */
+export function inOneLine(parts: readonly string[], language = 'en'): string {
+  return new Intl.ListFormat(language === 'en' ? 'en-GB' : language, { type: 'conjunction' }).format(parts)
+}
