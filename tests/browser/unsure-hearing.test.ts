@@ -46,7 +46,7 @@ for (const size of widths) {
       const page = await visit(size, { confidence: 0.2, outOfScope: false, hosts: [] })
       await askQuestion(page, 'black spots on the leaves')
       await page.getByRole('heading', { name: 'Which plant is it about?' }).waitFor()
-      await page.getByRole('button', { name: 'I do not know which plant it is' }).waitFor()
+      await page.getByRole('button', { name: 'I don’t know what plant it is' }).waitFor()
       await lookAt(page, 'no-plant-heard')
       await page.getByRole('button', { name: 'Show what we made of your words' }).click()
       await page.locator('.offer').first().waitFor()

@@ -21,4 +21,16 @@ describe('the places offered for confirmation', () => {
   it('are none when nothing was heard', () => {
     expect(offeredPlaces({ hosts: [], entries: [] })).toEqual([])
   })
+
+  it('beside a red flag hold no guess from a single word, no complaint of a plant that was not named, and no unknown plant', () => {
+    const berries = { hosts: [{ host: 'unknown-plant', name: 'Unknown plant', score: 1, words: [heard('hedge')] }], entries: [entry('tomato', 'fruit', ['berries']), entry('unknown-plant', 'berries', ['berries', 'hedge'])] }
+    expect(offeredPlaces(berries, true)).toEqual([])
+    expect(offeredPlaces(berries)).toHaveLength(2)
+  })
+
+  it('beside a red flag hold what was plainly said all the same', () => {
+    const rose = { hosts: [{ host: 'rose', name: 'Rose', score: 1, words: [heard('rose')] }], entries: [entry('rose', 'spots', ['black', 'spots']), entry('rose', 'holes', ['leaves'])] }
+    expect(offeredPlaces(rose, true).map(offer => offer.node)).toEqual(['spots'])
+    expect(offeredPlaces({ ...rose, entries: [] }, true).map(offer => [offer.host, offer.node])).toEqual([['rose', null]])
+  })
 })

@@ -8,8 +8,8 @@ describe('the panel’s own words', () => {
     expect(hard).toEqual([])
   })
 
-  it('never call a plant safe', () => {
-    expect(sentences(en).filter(text => /\bsafe\b|\bharmless\b|\bedible\b/i.test(text))).toEqual([])
+  it('never call a plant safe; of people they may say it', () => {
+    expect(sentences(en).filter(text => /(?<!\beveryone is )\bsafe\b|\bharmless\b|\bedible\b/i.test(text))).toEqual([])
   })
 })
 

@@ -1,4 +1,5 @@
 import type { CaseView, OpenCase } from '../../../shared/index.js'
+import { newOpeningKey } from '../wire/opening-key.js'
 import { MAX_REPEATS, waitBeforeAttempt } from '../wire/backoff.js'
 import type { Reply, Trouble } from '../wire/reply.js'
 import type { CaseChangeBodies, CaseService } from '../wire/case-service.js'
@@ -150,7 +151,8 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
       watchers.add(onState)
       return () => watchers.delete(onState)
     },
-    open: body => start({ kind: 'open', body }),
+    // A lost reply is asked for again with the same key, so that no second case is opened.
+    open: body => start({ kind: 'open', body: { key: newOpeningKey(), ...body } }),
     load: link => start({ kind: 'load', link }),
     change(change) {
       if (state.view !== null) start({ kind: 'change', link: state.view.link, revision: state.view.revision, change })

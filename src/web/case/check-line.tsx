@@ -28,7 +28,7 @@ export function CheckLine(props: CheckLineProps) {
   const words = useWording().check
   const answer = (label: string, shown: ComponentChildren = label) => (
     <button
-      type="button" key={label} disabled={disabled} onClick={() => onAnswer(label)}
+      type="button" key={label} aria-disabled={disabled} onClick={() => onAnswer(label)}
       class={label === before || label === sending ? 'answer marked' : 'answer'}
     >
       <span class="answer-words">{shown}</span>

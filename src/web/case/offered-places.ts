@@ -1,4 +1,7 @@
 import type { CaseView } from '../../../shared/index.js'
+import { UNKNOWN_PLANT } from './unknown-plant.js'
+
+type HeardPlace = Pick<CaseView['place'], 'hosts' | 'entries'>
 
 /** A plant with a complaint, as it may be confirmed. */
 export interface OfferedPlace {
@@ -11,20 +14,33 @@ export interface OfferedPlace {
 }
 
 /**
- * The best places to choose from, best first, at most `most`.
+ * The best places to choose from, best first, at most three.
  * A plant that was named but has no fitting complaint is offered with its whole tree, so that it is not lost.
+ *
+ * Beside a red flag only what was plainly said is offered: a plant by its name, its complaint by two words or more. To
+ * someone whose child has eaten berries, a guess from the word 'berries' is out of place.
  */
-export function offeredPlaces(place: Pick<CaseView['place'], 'hosts' | 'entries'>, most = 3): readonly OfferedPlace[] {
-  const fromEntries = place.entries.slice(0, most).map((entry): OfferedPlace => ({
-    host: entry.host, hostName: entry.hostName, node: entry.node, phrase: entry.phrase, heard: saidOnce(entry.words.map(word => word.text)),
+export function offeredPlaces(heard: HeardPlace, besideCard = false): readonly OfferedPlace[] {
+  const { hosts, entries } = besideCard ? plainlySaid(heard) : heard
+  const fromEntries = entries.slice(0, MOST_OFFERS).map((entry): OfferedPlace => ({
+    host: entry.host, hostName: entry.hostName, node: entry.node, phrase: entry.phrase, heard: saidOnce(entry.words),
   }))
   const covered = new Set(fromEntries.map(offer => offer.host))
-  const wholeTrees = place.hosts.filter(host => !covered.has(host.host)).map((host): OfferedPlace => ({
-    host: host.host, hostName: host.name, node: null, phrase: null, heard: saidOnce(host.words.map(word => word.text)),
+  const wholeTrees = hosts.filter(host => !covered.has(host.host)).map((host): OfferedPlace => ({
+    host: host.host, hostName: host.name, node: null, phrase: null, heard: saidOnce(host.words),
   }))
-  return [...fromEntries, ...wholeTrees].slice(0, most)
+  return [...fromEntries, ...wholeTrees].slice(0, MOST_OFFERS)
 }
 
-function saidOnce(words: readonly string[]): readonly string[] {
-  return [...new Set(words)]
+function plainlySaid({ hosts, entries }: HeardPlace): HeardPlace {
+  const named = hosts.filter(host => host.host !== UNKNOWN_PLANT && host.score >= PLAINLY_NAMED)
+  return { hosts: named, entries: entries.filter(entry => saidOnce(entry.words).length > 1 && named.some(host => host.host === entry.host)) }
 }
+
+function saidOnce(words: HeardPlace['hosts'][number]['words']): readonly string[] {
+  return [...new Set(words.map(word => word.text))]
+}
+
+const MOST_OFFERS = 3
+/** An exact name scores 1; below this it is a likeness or a guess from the complaint. */
+const PLAINLY_NAMED = 0.9

@@ -5,6 +5,7 @@ import type { CaseService } from '../wire/case-service.js'
 import { useWording } from '../wording/language.js'
 import { hearingOf } from './hearing.js'
 import { offeredPlaces } from './offered-places.js'
+import { UNKNOWN_PLANT } from './unknown-plant.js'
 import { PlantPicker } from './plant-picker.js'
 
 interface PlaceChoiceProps {
@@ -18,7 +19,7 @@ interface PlaceChoiceProps {
 /** What was heard, shown for a yes: the best three, or anything else by typing. */
 export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: PlaceChoiceProps) {
   const words = useWording().place
-  const offers = offeredPlaces(view.place)
+  const offers = offeredPlaces(view.place, view.cards.length > 0)
   const hearing = hearingOf(view.place)
   const asksForPlant = offers.length === 0 || hearing === 'no plant' || hearing === 'out of scope'
   const [picking, setPicking] = useState(asksForPlant)
@@ -31,7 +32,7 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: P
           <ul class="offers">
             {offers.map((offer, place) => (
               <li key={`${offer.host}/${offer.node ?? ''}`}>
-                <button type="button" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'} disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
+                <button type="button" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'} aria-disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
                   {place === 0 && hearing === 'sure' && offers.length > 1 && view.place.hosts.some(host => host.host === offer.host) && <span class="kicker">{words.guess}</span>}
                   <span class="offer-plant">{offer.hostName}</span>
                   <span class="offer-trouble">{offer.phrase ?? words.anything}</span>
@@ -42,7 +43,12 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: P
               </li>
             ))}
           </ul>
-          <p><button type="button" class="quiet" onClick={() => setPicking(true)}>{words.somethingElse}</button></p>
+          <p class="row">
+            <button type="button" class="quiet" onClick={() => setPicking(true)}>{words.somethingElse}</button>
+            {!offers.some(offer => offer.host === UNKNOWN_PLANT) && (
+              <button type="button" class="quiet" onClick={() => onSettle(UNKNOWN_PLANT, null)}>{words.unknown}</button>
+            )}
+          </p>
         </>
       )}
       {picking && (

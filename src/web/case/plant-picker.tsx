@@ -3,6 +3,7 @@ import type { ComplaintRow, HostRow } from './row-types.js'
 import type { CaseService } from '../wire/case-service.js'
 import { useWording } from '../wording/language.js'
 import { bestFitting } from './best-fitting.js'
+import { UNKNOWN_PLANT } from './unknown-plant.js'
 import { useRows } from './use-rows.js'
 
 interface PlantPickerProps {
@@ -58,9 +59,9 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
         </label>
         <ul class="picks">
           {fitting.shown.map(row => (
-            <li key={row.node}><button type="button" class="answer" disabled={disabled} onClick={() => onPick(host, row.node)}>{row.phrases[0] ?? row.node}</button></li>
+            <li key={row.node}><button type="button" class="answer" aria-disabled={disabled} onClick={() => onPick(host, row.node)}>{row.phrases[0] ?? row.node}</button></li>
           ))}
-          <li><button type="button" class="answer" disabled={disabled} onClick={() => onPick(host, null)}>{words.anything}</button></li>
+          <li><button type="button" class="answer" aria-disabled={disabled} onClick={() => onPick(host, null)}>{words.anything}</button></li>
         </ul>
         {fitting.hidden > 0 && <p class="hint">{words.more(fitting.hidden)}</p>}
         <p class="row"><button type="button" class="quiet" onClick={() => choose(null)}>{words.otherPlant}</button>{leave()}</p>
@@ -84,13 +85,13 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
       <p class="hint" role="status">{typed === '' ? '' : words.found(count)} {count === 0 && words.none}</p>
       <ul class="picks short">
         {fitting.shown.map(row => (
-          <li key={row.host}><button type="button" class="answer" disabled={disabled} onClick={() => choose(row.host)}>{row.name}</button></li>
+          <li key={row.host}><button type="button" class="answer" aria-disabled={disabled} onClick={() => choose(row.host)}>{row.name}</button></li>
         ))}
       </ul>
       {fitting.hidden > 0 && <p class="hint">{words.more(fitting.hidden)}</p>}
       <p class="row">
         {rows.some(row => row.host === UNKNOWN_PLANT) && !fitting.shown.some(row => row.host === UNKNOWN_PLANT) && (
-          <button type="button" class="quiet" disabled={disabled} onClick={() => choose(UNKNOWN_PLANT)}>{words.unknown}</button>
+          <button type="button" class="quiet" aria-disabled={disabled} onClick={() => choose(UNKNOWN_PLANT)}>{wording.place.unknown}</button>
         )}
         {leave()}
       </p>
@@ -101,9 +102,6 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
     return onLeave === undefined ? null : <button type="button" class="quiet" onClick={onLeave}>{leaveWords}</button>
   }
 }
-
-/** The tree for plants that nobody can name, as the guide spells it: always within reach, whatever is typed. */
-const UNKNOWN_PLANT = 'unknown-plant'
 
 const hostNames = (row: HostRow): readonly string[] => [row.name, ...row.called]
 const complaintNames = (row: ComplaintRow): readonly string[] => row.phrases

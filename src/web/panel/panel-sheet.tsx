@@ -70,6 +70,8 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
   )
 
   function filledSheet(view: CaseView) {
+    // While a card is the one thing to attend to, nothing of the plant is in its way.
+    const cardFirst = view.step.kind === 'red-flag'
     const isStopped = view.step.kind === 'red-flag' && view.cards.some(card => card.then === 'stop')
     const mayChange = view.ticket?.reply == null && !isStopped
     const openLine = aside?.kind === 'line' ? aside : null
@@ -91,19 +93,19 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
             mayGoOn={view.step.kind === 'ask'} headingRef={heading} onLook={look}
           />
         )}
-        <div class="sheet-top">
+        {!isStopped && <div class="sheet-top">
           <section class="words" aria-label={words.words.title}>
             <h3>{words.words.title}</h3>
             {view.words.map((said, place) => <blockquote key={place}>{said}</blockquote>)}
           </section>
-          <SpecimenLabel view={view} districtName={districtName} onChange={mayChange ? () => setAside({ kind: 'plant' }) : undefined} />
-        </div>
-        <FilledLines
+          {!cardFirst && <SpecimenLabel view={view} districtName={districtName} onChange={mayChange ? () => setAside({ kind: 'plant' }) : undefined} />}
+        </div>}
+        {!cardFirst && <FilledLines
           lines={view.lines} changing={openLine?.check.id ?? null} disabled={busy}
           again={openLine === null && view.step.kind === 'ask' && view.step.again !== null ? view.step.check.id : null}
           openLine={(line, number) => checkLine(line.check, number, line.answer)}
           onChange={mayChange ? line => lineChange(line.check, line.answer) : undefined}
-        />
+        />}
         {openLine !== null && !view.lines.some(line => line.check.id === openLine.check.id)
           && checkLine(openLine.check, view.lines.length + 1, null)}
         {aside?.kind === 'plant' && (
@@ -135,7 +137,7 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
         <footer class="sheet-foot">
           {mayChange && !isOutOfScope && view.step.kind !== 'red-flag' && <MoreWords disabled={busy} onAdd={said => session.change({ path: 'words', body: { words: said } })} />}
           <p class="row">
-            {view.ticket === null && !isStopped && aside?.kind !== 'specialist' && view.step.kind !== 'hand-over' && view.step.kind !== 'conclude' && (
+            {view.ticket === null && !cardFirst && aside?.kind !== 'specialist' && view.step.kind !== 'hand-over' && view.step.kind !== 'conclude' && (
               <button type="button" class="quiet" onClick={() => setAside({ kind: 'specialist' })}>{words.handOver.ask}</button>
             )}
             <button type="button" class="quiet" onClick={session.reset}>{words.more.restart}</button>

@@ -44,11 +44,12 @@ export function PanelStep(props: PanelStepProps) {
   switch (step.kind) {
     case 'red-flag':
       return view.cards.some(card => card.then === 'stop')
-        ? <p class="step">{words.flags.stopped}</p>
+        ? null
         : (
-          <p class="step">
-            <button type="button" class="main" disabled={busy} onClick={() => session.change({ path: 'carry-on', body: {} })}>{words.flags.done}</button>
-          </p>
+          <div class="step">
+            <p>{words.flags.calmWay}</p>
+            <p><button type="button" class="second" aria-disabled={busy} onClick={() => session.change({ path: 'carry-on', body: {} })}>{words.flags.done}</button></p>
+          </div>
         )
     case 'place':
       return answered ? null : (
@@ -70,7 +71,7 @@ export function PanelStep(props: PanelStepProps) {
       )
     case 'conclude':
       return (
-        <AdviceSheet conclusion={step} headingRef={ownHeading} onLookAt={answered ? undefined : onLookAt}>
+        <AdviceSheet conclusion={step} askedOn={view.askedOn} headingRef={ownHeading} onLookAt={answered ? undefined : onLookAt}>
           <p class="row actions">
             {wholePage
               ? <button type="button" class="second" onClick={() => window.print()}>{words.advice.print}</button>

@@ -1,5 +1,5 @@
 import type {
-  AddWords, AnswerCheck, CarryOn, CaseView, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase, RegionView, SettlePlace,
+  AddWords, AnswerCheck, CarryOn, CaseView, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase, RegionView, SettlePlace, TakeBack,
 } from '../../../shared/index.js'
 import type { Reply } from './reply.js'
 import { createSender, type SenderOptions } from './sender.js'
@@ -9,6 +9,7 @@ export interface CaseChangeBodies {
   'place': SettlePlace
   'words': AddWords
   'answers': AnswerCheck
+  'take-back': TakeBack
   'carry-on': CarryOn
   'hand-over': HandOver
   'notes': NoteCall
