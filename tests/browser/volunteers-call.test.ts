@@ -66,6 +66,9 @@ for (const { name, width, height } of widths) {
       await lookAt(page, 'call-line')
       await page.keyboard.press('1')
       await expect.poll(() => page.locator('.line .written').first().innerText()).not.toBe('not sure')
+      await page.getByText(/^Undo the last answer/).waitFor()
+      await page.keyboard.press('u')
+      await expect.poll(() => page.locator('.line .written').first().innerText()).toBe('not sure')
 
       await press(page, 'n', 'A new call')
       await page.keyboard.type('dog chewed the lillies')
@@ -77,6 +80,7 @@ for (const { name, width, height } of widths) {
       await press(page, 'o', 'On a bus, will look tonight. 1 2 3')
       await press(page, 'n', 'Two calls are open.')
 
+      await press(page, 'h', 'Press H again to hand this call over')
       await page.keyboard.press('h')
       await page.getByLabel('Name').waitFor()
       await page.keyboard.type('Fern Moss')
@@ -99,6 +103,65 @@ for (const { name, width, height } of widths) {
       await page.keyboard.press('Escape')
       await page.keyboard.press('e')
       await press(page, 'e', 'Call 2 is ended.')
+      await context.close()
+    })
+
+    it('acts on a key only where its label stands, and never loses the focus', async () => {
+      const context = await newVisitor(browser, { width, height })
+      const page = await context.newPage()
+      await page.request.post(`${service.url}/api/sign-in`, { data: service.passwordOf('volunteer'), headers: { origin: service.url } })
+      await page.goto(`${service.url}/sheet`)
+      await page.getByRole('heading', { name: 'A new call' }).waitFor()
+      const focused = () => page.evaluate(() => document.activeElement?.closest('[data-keys] .sheet, .call-tabs') === null ? document.activeElement?.tagName ?? 'nothing' : 'the sheet')
+      await page.keyboard.type('the outer leaves on my lettuce have yellow squares')
+      await press(page, 'Enter', 'What is the call about?')
+      await press(page, '1', /Read to the caller/)
+      expect(await page.evaluate(() => document.activeElement?.className)).toContain('answer')
+      const lines = () => page.locator('.line').count()
+      const before = await lines()
+
+      // With the focus on nothing, or on what is not the sheet, no key does anything.
+      for (const away of ['body', '.masthead button']) {
+        await page.evaluate(where => {
+          const target = document.querySelector<HTMLElement>(where)
+          if (where === 'body') (document.activeElement as HTMLElement | null)?.blur()
+          else target?.focus()
+        }, away)
+        for (const key of ['1', '7', 'h', 'h', 'e', 'e', 'n', 'u']) await page.keyboard.press(key)
+        expect([away, await lines(), await page.locator('.call-tab').count(), await page.locator('.hand-over').count(), await page.getByText(/Press [EH] again/).count()]).toEqual([away, before, 1, 0, 0])
+      }
+      // In the list of keys the letters stand, the answers' numbers do not.
+      await page.locator('.key-board button').first().focus()
+      await page.keyboard.press('1')
+      expect(await lines()).toBe(before)
+
+      await page.keyboard.press('Escape')
+      expect(await focused()).toBe('the sheet')
+      const check = await page.locator('#check-ask').innerText()
+      await page.keyboard.press('7')
+      await expect.poll(lines).toBe(before + 1)
+      expect(await focused()).toBe('the sheet')
+      // A line that was empty before is empty again, and its check is asked anew.
+      await page.keyboard.press('u')
+      await expect.poll(lines).toBe(before)
+      await expect.poll(() => page.locator('#check-ask').innerText()).toBe(check)
+
+      await press(page, 'n', 'A new call')
+      await page.keyboard.press('Escape')
+      expect(await focused()).toBe('the sheet')
+      await press(page, 'o', check)
+      expect(await focused()).toBe('the sheet')
+      await press(page, 'h', 'Press H again to hand this call over')
+      await page.keyboard.press('Escape')
+      await page.getByText('Press H again').waitFor({ state: 'detached' })
+      expect(await page.locator('.hand-over').count()).toBe(0)
+      await press(page, 'e', 'Press E again')
+      await press(page, 'e', 'is ended.')
+      await expect.poll(focused).toBe('the sheet')
+      await page.keyboard.press('Escape')
+      await press(page, 'e', 'Press E again')
+      await press(page, 'e', 'is ended.')
+      await expect.poll(focused).toBe('the sheet')
       await context.close()
     })
 

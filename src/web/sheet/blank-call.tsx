@@ -25,20 +25,18 @@ export function BlankCall({ service, region, draft, sending, onDraft, onOpen }: 
   function open(): void {
     const said = words.trim()
     if (said === '' || sending) return
-    // Keys pressed while the sheet starts must not end up in the words.
-    field.current?.blur()
     onOpen(district === '' ? { words: said } : { words: said, district })
   }
 
-  const offers = suggestions === null ? [] : offeredPlaces(suggestions)
+  const offers = suggestions === null ? [] : offeredPlaces(suggestions, suggestions.cards.length > 0)
   return (
     <form class="step" onSubmit={event => { event.preventDefault(); open() }}>
       {suggestions !== null && suggestions.cards.length > 0 && <FlagCards cards={suggestions.cards} newCards={suggestions.cards.map(card => card.id)} />}
-      <h2 class="step-title">A new call</h2>
+      <h2 class="step-title" tabIndex={-1}>A new call</h2>
       <div class="field">
         <label for="caller-words">The caller’s words</label>
         <textarea
-          id="caller-words" class="ruled" ref={field} rows={3} maxLength={LONGEST_WORDS} value={words} aria-describedby="caller-words-hint"
+          id="caller-words" class="ruled" ref={field} rows={3} maxLength={LONGEST_WORDS} value={words} aria-describedby="caller-words-hint" readOnly={sending}
           onInput={event => { setWords(event.currentTarget.value); onDraft(event.currentTarget.value) }}
           onKeyDown={event => {
             if (event.key !== 'Enter' || event.shiftKey || event.isComposing) return

@@ -11,17 +11,19 @@ import { offeredPlaces } from '../case/offered-places.js'
 import { PlantPicker } from '../case/plant-picker.js'
 import { SampleNote } from '../case/sample-note.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
+import { UNKNOWN_PLANT } from '../case/unknown-plant.js'
 import { TroubleNote } from '../case/trouble-note.js'
 import { UnsettledChecks } from '../case/unsettled-checks.js'
 import { WatchNotices } from '../case/watch-notices.js'
-import { useFocusAfter } from '../case/use-focus-after.js'
 import { useSession } from '../case/use-session.js'
 import { momentInWords } from '../wording/day.js'
 import type { StaffService } from '../wire/staff-service.js'
 import { BlankCall } from './blank-call.js'
+import { useFocusHome } from './focus-home.js'
 import { KeyBoard, useKeys, type KeyAction } from './keys.js'
 import type { OpenCall } from './open-calls.js'
 import { CANT_LOOK_KEY, NOT_SURE_KEY, ReadAloud } from './read-aloud.js'
+import { useLastAnswer, type LastAnswer } from './last-answer.js'
 import { CANT_LOOK, NOT_SURE } from '../case/check-line.js'
 import { WritingLine } from './writing-line.js'
 
@@ -44,16 +46,22 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
   const state = useSession(session)
   const { view } = state
   const [aside, setAside] = useState<Aside | null>(null)
+  const [handingOver, setHandingOver] = useState(false)
   const heading = useRef<HTMLHeadingElement>(null)
-  useLayoutEffect(() => setAside(null), [state.ownTurns])
-  useFocusAfter(`${state.ownTurns}/${aside?.kind === 'line' ? aside.check.id : ''}`, heading)
+  const sheet = useRef<HTMLElement>(null)
+  useLayoutEffect(() => { setAside(null); setHandingOver(false) }, [state.ownTurns])
+  const goHome = useFocusHome(sheet, `${state.ownTurns}/${aside?.kind ?? ''}/${aside?.kind === 'line' ? aside.check.id : ''}`)
+  const lastAnswer = useLastAnswer(view)
 
   const openCheck = view === null ? null : aside?.kind === 'line' ? aside : view.step.kind === 'ask' && aside === null ? { check: view.step.check, before: null } : null
   const answer = (check: CheckCard, label: string) => session.change({ path: 'answers', body: { check: check.id, answer: label } })
+  const takeBack = ({ check, before }: LastAnswer) => session.change(
+    before === null ? { path: 'take-back', body: { check } } : { path: 'answers', body: { check, answer: before } },
+  )
   const settle = (host: string, node: string | null) => session.change({ path: 'place', body: { host, node } })
   const looks = view !== null && aside === null && view.ticket === null ? looksOf(view.step) : []
   const lookAt = (check: CheckCard) => setAside({ kind: 'line', check, before: view?.lines.find(line => line.check.id === check.id)?.answer ?? null })
-  const offers = view !== null && view.step.kind === 'place' && aside === null ? offeredPlaces(view.place) : []
+  const offers = view !== null && view.step.kind === 'place' && aside === null ? offeredPlaces(view.place, view.cards.length > 0) : []
 
   const actions: KeyAction[] = []
   if (view !== null) {
@@ -62,6 +70,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
       actions.push({ key: NOT_SURE_KEY, words: 'not sure', run: () => answer(openCheck.check, NOT_SURE) })
       actions.push({ key: CANT_LOOK_KEY, words: 'can’t look now', run: () => answer(openCheck.check, CANT_LOOK) })
     }
+    if (view.step.kind === 'place' && aside === null) actions.push({ key: UNKNOWN_PLANT_KEY, words: 'plant not known', run: () => settle(UNKNOWN_PLANT, null) })
     offers.forEach((offer, place) => actions.push({ key: String(place + 1), words: `${offer.hostName}: ${offer.phrase ?? 'complaint not clear'}`, run: () => settle(offer.host, offer.node) }))
     looks.forEach((check, place) => actions.push({ key: String(place + 1), words: check.ask, run: () => lookAt(check) }))
     if (view.step.kind === 'red-flag' && !view.cards.some(card => card.then === 'stop')) {
@@ -69,17 +78,25 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
     }
     actions.push({ key: 'M', words: 'Make a note', run: () => setAside({ kind: 'note' }) })
     actions.push({ key: 'W', words: 'Write more of the caller’s words', run: () => setAside({ kind: 'words' }) })
+    if (lastAnswer !== null && view.ticket?.reply == null) actions.push({ key: 'U', words: `Undo the last answer: ${lastAnswer.answer}`, run: () => takeBack(lastAnswer) })
     if (view.lines.length > 0) actions.push({ key: 'B', words: 'Back to a line, to change it', run: () => setAside({ kind: 'which line' }) })
     actions.push({ key: 'P', words: 'Pick another plant or complaint', run: () => setAside({ kind: 'plant' }) })
-    if (view.ticket === null) actions.push({ key: 'H', words: 'Hand over to a specialist', run: () => setAside({ kind: 'hand over' }) })
+    // Asked twice: a form that opens under the fingers of someone who is typing looks like a case handed over.
+    if (view.ticket === null && aside?.kind !== 'hand over') {
+      actions.push({
+        key: 'H', words: handingOver ? 'Hand over to a specialist: press again' : 'Hand over to a specialist',
+        run: () => { if (handingOver) setAside({ kind: 'hand over' }); setHandingOver(!handingOver) },
+      })
+    }
   }
   actions.push(...deskActions)
-  const keys = useKeys(actions, () => setAside(null))
-  const isAnswerKey = (action: KeyAction) => /[1-8]/.test(action.key)
+  const keys = useKeys(actions, () => { setAside(null); setHandingOver(false); goHome(true) })
+  const isAnswerKey = (action: KeyAction) => /[0-8]/.test(action.key)
 
   return (
-    <div class="call">
-      <section class="sheet" aria-label={`Call ${call.number}`}>
+    <div class="call" data-keys>
+      <section class="sheet" aria-label={`Call ${call.number}`} tabIndex={-1} ref={sheet}>
+        {handingOver && <p class="said" role="status">Press H again to hand this call over to a specialist, or Esc to leave it.</p>}
         {view === null
           ? state.errand?.kind === 'load' ? <p class="step">Fetching the call …</p>
             : <BlankCall service={service} region={region} draft={call.draft} sending={state.sending} onDraft={onDraft} onOpen={session.open} />
@@ -167,13 +184,16 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
           <div class="step">
             <h2 class="step-title" tabIndex={-1} ref={heading}>{offers.length > 0 ? 'What is the call about?' : 'Which plant is it?'}</h2>
             {hearingOf(view.place) === 'out of scope' && <p>This does not sound like a plant question. Ask which plant, lawn or weed it is about, and what they see.</p>}
-            {offers.length === 0 && <p>Nothing fits yet. Press P to pick the plant, or W to write more words.</p>}
+            {offers.length === 0 && <p>Nothing is settled yet. Press P to pick the plant, or W to write more words.</p>}
             <div class="answers">
               {offers.map((offer, place) => (
-                <button type="button" class="answer" key={`${offer.host}/${offer.node ?? ''}`} disabled={busy} onClick={() => settle(offer.host, offer.node)}>
+                <button type="button" class="answer" key={`${offer.host}/${offer.node ?? ''}`} aria-disabled={busy} onClick={() => settle(offer.host, offer.node)}>
                   <span class="keyed"><kbd>{place + 1}</kbd> <span><b>{offer.hostName}</b> <span class="written">{offer.phrase ?? 'complaint not clear'}</span></span></span>
                 </button>
               ))}
+              <button type="button" class="answer aside" aria-disabled={busy} onClick={() => settle(UNKNOWN_PLANT, null)}>
+                <span class="keyed"><kbd>{UNKNOWN_PLANT_KEY}</kbd> <span>They don’t know what plant it is</span></span>
+              </button>
             </div>
           </div>
         )
@@ -185,7 +205,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
           />
         )
       case 'conclude':
-        return <AdviceSheet conclusion={step} headingRef={heading} keyed onLookAt={lookAt} />
+        return <AdviceSheet conclusion={step} askedOn={view.askedOn} headingRef={heading} keyed onLookAt={lookAt} />
       case 'hand-over':
         return (
           <div class="step">
@@ -219,6 +239,9 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
     )
   }
 }
+
+/** Key of the tree for plants that nobody can name. */
+const UNKNOWN_PLANT_KEY = '0'
 
 /** The looks a step offers besides, in the order of their number keys. */
 function looksOf(step: CaseView['step']): readonly CheckCard[] {

@@ -15,7 +15,8 @@ interface KeysInUse {
 }
 
 /**
- * Lets plain keys work the page while no field has the focus. Escape always leaves a field, or calls `onEscape`.
+ * Lets plain keys work the page. A key acts only where its own label stands: the focus must be in a part marked
+ * `data-keys` that shows the key, and in no field. Escape always leaves a field, and calls `onEscape`.
  * Plain keys can be turned off; the choice is kept on this machine.
  */
 export function useKeys(actions: readonly KeyAction[], onEscape: () => void): KeysInUse {
@@ -32,9 +33,11 @@ export function useKeys(actions: readonly KeyAction[], onEscape: () => void): Ke
         onEscape()
         return
       }
+      // A key held down would press the button that comes next as well.
+      if (event.repeat && event.target instanceof HTMLButtonElement && (event.key === 'Enter' || event.key === ' ')) event.preventDefault()
       if (!on || event.repeat || event.ctrlKey || event.altKey || event.metaKey || isField(event.target)) return
       const action = actions.find(candidate => candidate.key.toLowerCase() === event.key.toLowerCase())
-      if (action === undefined) return
+      if (action === undefined || !isShownAround(event.target, action.key)) return
       event.preventDefault()
       action.run()
     }
@@ -54,18 +57,24 @@ export function useKeys(actions: readonly KeyAction[], onEscape: () => void): Ke
 /** The keys that work now, as buttons. */
 export function KeyBoard({ actions, keys }: { readonly actions: readonly KeyAction[], readonly keys: KeysInUse }) {
   return (
-    <section class="key-board" aria-labelledby="key-board-title">
+    <section class="key-board" aria-labelledby="key-board-title" data-keys>
       <h2 id="key-board-title">Keys</h2>
       <ul>
         {actions.map(action => (
           <li key={action.key}><button type="button" onClick={action.run}><kbd>{action.key}</kbd> {action.words}</button></li>
         ))}
-        <li class="escape"><kbd>Esc</kbd> leave a field or an open form</li>
+        <li class="escape"><kbd>Esc</kbd> leave a field or an open form, back to the sheet</li>
       </ul>
       <label class="key-switch"><input type="checkbox" checked={keys.on} onChange={event => keys.turn(event.currentTarget.checked)} /> Plain keys are on</label>
-      <p class="hint">While you type in a field, keys only type.</p>
+      <p class="hint">While you type in a field, keys only type. Outside the sheet and this list they do nothing.</p>
     </section>
   )
+}
+
+/** Whether the part of the page that holds this element shows the key. */
+function isShownAround(target: EventTarget | null, key: string): boolean {
+  const part = target instanceof Element ? target.closest('[data-keys]') : null
+  return part !== null && [...part.querySelectorAll('kbd')].some(label => label.textContent === key && label.checkVisibility())
 }
 
 function isField(target: EventTarget | null): boolean {

@@ -37,7 +37,7 @@ export function ReadAloud({ check, number, left, again = null, before, disabled,
         <div class="answers" role="group" aria-labelledby="check-ask">
           {rows.map(row => (
             <button
-              type="button" key={row.label} disabled={disabled} onClick={() => onAnswer(row.label)}
+              type="button" key={row.label} aria-disabled={disabled} onClick={() => onAnswer(row.label)}
               class={`answer ${row.label === before ? 'marked' : ''} ${row.key === NOT_SURE_KEY || row.key === CANT_LOOK_KEY ? 'aside' : ''}`}
             >
               <span class="keyed"><kbd>{row.key}</kbd> <span class="answer-words">{row.label}</span></span>
