@@ -1,3 +1,4 @@
+import { sprayInWords } from './spray.js'
 import type { Problem } from '../../guide/index.js'
 
 /** A problem's advice as a specialist may send it, and the sentences that were kept out of it. */
@@ -30,7 +31,7 @@ export function answerText({ advice, cautions, watch }: Problem): AnswerText {
     suit(advice.bottomLine),
     watch === null ? '' : suit(watch.escalate),
     list('Do now', advice.doNow), list('Not worth doing', advice.notWorthDoing), list('Next year', advice.nextYear),
-    advice.spray === 'none' ? '' : suit(advice.spray),
+    advice.spray === 'none' ? '' : suit(sprayInWords(advice.spray)),
     list('Take care', cautions),
   ]
   return { text: parts.filter((part) => part !== '').join('\n\n'), leftOut }
