@@ -11,8 +11,8 @@ const PAGES: readonly (readonly [address: string | string[], file: string])[] = 
   ['/sign-in', 'sign-in.html'],
 ]
 
-/** How long the panel's script may be kept by a browser, in seconds: its address never changes, its content does. */
-const PANEL_SECONDS = 300
+/** Headers of the files that pages elsewhere load: the panel's script and its modules. */
+const FOR_OTHER_PAGES = { 'cross-origin-resource-policy': 'cross-origin', 'access-control-allow-origin': '*' }
 
 /** Serves the built screens of a folder. */
 export function servePages(webDir: string): Router {
@@ -23,16 +23,13 @@ export function servePages(webDir: string): Router {
     })
   }
   router.get('/panel.js', (_request, response) => {
-    // The one file that pages elsewhere load.
-    response.sendFile('panel.js', {
-      root: webDir, cacheControl: false,
-      headers: {
-        'cache-control': `public, max-age=${PANEL_SECONDS}`, 'cross-origin-resource-policy': 'cross-origin',
-        'access-control-allow-origin': '*',
-      },
-    })
+    // Its address never changes and it names the modules of today: an old one would name modules that are gone.
+    response.sendFile('panel.js', { root: webDir, cacheControl: false, headers: { 'cache-control': 'no-cache', ...FOR_OTHER_PAGES } })
   })
-  // Names under assets carry a hash of their content.
+  router.use('/panel', express.static(join(webDir, 'panel'), {
+    index: false, redirect: false, immutable: true, maxAge: '365d', setHeaders: (response) => { response.set(FOR_OTHER_PAGES) },
+  }))
+  // Names under panel and assets carry a hash of their content.
   router.use('/assets', express.static(join(webDir, 'assets'), { index: false, immutable: true, maxAge: '365d' }))
   return router
 }

@@ -86,6 +86,8 @@ async function smallScreens(): Promise<string> {
     await writeFile(join(folder, `${page}.html`), `<!doctype html><title>${page}</title>`)
   }
   await writeFile(join(folder, 'panel.js'), '"the panel"')
+  await mkdir(join(folder, 'panel'))
+  await writeFile(join(folder, 'panel', 'core-1a2b.js'), '"the first module"')
   await writeFile(join(folder, 'assets', 'ink-1a2b.css'), 'p {}')
   await writeFile(join(folder, 'secret.txt'), 'not a page')
   return folder

@@ -49,11 +49,16 @@ describe('pages and headers', () => {
     expect(headers['strict-transport-security']).toBeUndefined()
   })
 
-  it('lets pages elsewhere load the panel\'s script, and only that', async () => {
+  it('lets pages elsewhere load the panel\'s script and modules, and only those', async () => {
     const { headers } = await supertest(world.app).get('/panel.js').expect(200).expect('content-type', /javascript/)
     expect(headers).toMatchObject({
-      'cross-origin-resource-policy': 'cross-origin', 'access-control-allow-origin': '*', 'cache-control': 'public, max-age=300',
+      'cross-origin-resource-policy': 'cross-origin', 'access-control-allow-origin': '*', 'cache-control': 'no-cache',
     })
+    const part = await supertest(world.app).get('/panel/core-1a2b.js').expect(200).expect('content-type', /javascript/)
+    expect(part.headers).toMatchObject({
+      'cross-origin-resource-policy': 'cross-origin', 'access-control-allow-origin': '*', 'cache-control': 'public, max-age=31536000, immutable',
+    })
+    await supertest(world.app).get('/panel/').expect(404)
     const asset = await supertest(world.app).get('/assets/ink-1a2b.css').expect(200)
     expect(asset.headers['cross-origin-resource-policy']).toBe('same-origin')
     expect(asset.headers['cache-control']).toBe('public, max-age=31536000, immutable')
@@ -63,7 +68,7 @@ describe('pages and headers', () => {
     const early = await supertest(world.app).options('/api/cases').set('origin', ORIGIN)
       .set('access-control-request-method', 'POST').set('access-control-request-headers', 'content-type').expect(204)
     expect(early.headers).toMatchObject({
-      'access-control-allow-origin': ORIGIN, 'access-control-allow-methods': 'GET, POST',
+      'access-control-allow-origin': ORIGIN, 'access-control-allow-methods': 'GET, POST, PUT',
       'access-control-allow-headers': 'content-type',
     })
     for (const path of ['/api/region', '/api/guide/hosts', '/api/guide/hosts/lettuce/complaints', '/api/cases/x']) {

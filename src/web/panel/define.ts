@@ -6,9 +6,9 @@ export function definePanel(tag = 'frondline-panel', registry: CustomElementRegi
   registry.define(tag, PanelElement)
 }
 
-// Only a classic script knows its own address, and only while it first runs.
-const script = typeof document === 'undefined' ? null : document.currentScript
-if (script instanceof HTMLScriptElement && script.src !== '') PanelElement.defaultService = new URL('.', script.src).href.replace(/\/+$/, '')
+// The modules of the panel stand in a folder of the service. (Written in two steps: a bundler takes the short form for a file.)
+const here = import.meta.url
+PanelElement.defaultService = new URL('..', here).href.replace(/\/+$/, '')
 definePanel()
 
 declare global {

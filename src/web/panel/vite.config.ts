@@ -1,10 +1,12 @@
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vite'
 
-/** The panel: one classic script for any page, styles inside. `npx vite build --config src/web/panel/vite.config.ts` */
+/** The panel's modules: `core` is all of the first paint, the rest is loaded when a case is open. See build-web.ts. */
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   publicDir: false,
+  // The modules name one another beside themselves: they are loaded from pages of other origins.
+  base: './',
   // Not the development form, whatever NODE_ENV says: it names source files in what is shipped.
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact', development: false } },
   build: {
@@ -13,6 +15,10 @@ export default defineConfig({
     emptyOutDir: false,
     target: ['chrome123', 'firefox120', 'safari17.5'],
     cssTarget: ['chrome123', 'firefox120', 'safari17.5'],
-    lib: { entry: 'define.ts', formats: ['iife'], name: 'frondlinePanel', fileName: () => 'panel.js' },
+    modulePreload: false,
+    rolldownOptions: {
+      input: { core: fileURLToPath(new URL('define.ts', import.meta.url)) },
+      output: { entryFileNames: 'panel/[name]-[hash].js', chunkFileNames: 'panel/[name]-[hash].js' },
+    },
   },
 })
