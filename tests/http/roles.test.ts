@@ -27,11 +27,12 @@ describe('the table of roles', () => {
     [/^\w+ \/api\/(tickets|casebook|tree-suggestions|colleagues)(\/|$)/, ['specialist', 'administrator']],
     [/^\w+ \/api\/guide\/hosts\/:host\/problems$/, ['specialist', 'administrator']],
     [/^\w+ \/api\/(people|settings)(\/|$)/, ['administrator']],
+    [/^\w+ \/api\/guide\/state$/, Role.options],
     [/^\w+ \/api\/calls(\/|$)/, Role.options],
     [/^\w+ \/api\/cases\/:link\/notes$/, Role.options],
     [/^\w+ \/api\/me(\/|$)/, Role.options],
   ]
-  const PUBLIC = /^\w+ (\/healthz|\/readyz|\/metrics|\/api\/(openapi\.json|region|suggest|sign-in|sign-out|invitation|join)|\/api\/guide\/hosts(\/:host\/complaints)?|\/api\/cases(\/.*)?)$/
+  const PUBLIC = /^\w+ (\/healthz|\/readyz|\/metrics|\/api\/(openapi\.json|region|session|suggest|sign-in|sign-out|invitation|join)|\/api\/guide\/hosts(\/:host\/complaints)?|\/api\/cases(\/.*)?)$/
 
   it.each(routes.map((route) => [nameOf(route), route] as const))('%s is open to those whom the design names', (name, route) => {
     const named = families.find(([family]) => family.test(name))?.[1]
