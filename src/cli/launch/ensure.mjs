@@ -54,11 +54,7 @@ export function ensureScreensBuilt() {
   const stamp = join(root, 'dist/web/.built')
   if (isFresh(stamp, ['src/web', 'shared'], () => true)) return
   say('Building the screens …')
-  const vite = join(root, 'node_modules/vite/bin/vite.js')
-  for (const config of ['src/web/vite.config.ts', 'src/web/panel/vite.config.ts']) {
-    if (!existsSync(join(root, config))) continue
-    execFileSync(process.execPath, [vite, 'build', '--config', join(root, config), '--logLevel', 'warn'], { cwd: root, stdio: ['ignore', 2, 2] })
-  }
+  execFileSync(process.execPath, ['--import', 'tsx', join(root, 'src/web/build-web.ts')], { cwd: root, stdio: ['ignore', 2, 2] })
   mkdirSync(dirname(stamp), { recursive: true })
   writeFileSync(stamp, '')
 }

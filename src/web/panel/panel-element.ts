@@ -7,6 +7,7 @@ import { en } from '../wording/en.js'
 import { panelAttributes, readAttributes, type PanelAttribute, type PanelSettings } from './attributes.js'
 import { keptLink, type KeptLink } from './kept-link.js'
 import { PanelSheet } from './panel-sheet.js'
+import { fetchPartsAhead } from './parts.js'
 import { accentStyle, panelStyle } from './panel-style.js'
 
 // The file may be imported where there is no document, such as on a server.
@@ -54,6 +55,7 @@ export class PanelElement extends ElementBase {
     }
     this.#update()
     this.#session?.resume()
+    fetchPartsAhead()
     window.addEventListener('online', this.#onOnline)
   }
 

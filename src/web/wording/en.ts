@@ -214,6 +214,7 @@ export const en = {
     lost: 'We cannot reach the helpline just now. What you wrote is kept.',
     lostAnswer: (answer: string) => `We cannot reach the helpline just now. Your answer “${answer}” is kept.`,
     busy: (detail: string) => `${detail} What you wrote is kept.`,
+    partMissing: 'We could not load the rest of the sheet. What you wrote is kept.',
     trying: 'We keep trying on our own.',
     again: 'Try again now',
     stale: 'This sheet was changed elsewhere, perhaps in another window. Here is how it stands now. Please look and answer again.',
