@@ -90,7 +90,7 @@ export const roles: Readonly<Record<string, Access>> = {
 
 /** All that somebody may do who has to set up one-time codes first. */
 const BEFORE_CODES: ReadonlySet<string> = new Set([
-  'GET /api/me', 'POST /api/me/codes/start', 'POST /api/me/codes/confirm', 'POST /api/me/sign-out-everywhere',
+  'GET /api/session', 'GET /api/me', 'POST /api/me/codes/start', 'POST /api/me/codes/confirm', 'POST /api/me/sign-out-everywhere',
 ])
 
 /** Lets a request through, or throws why not. An administrator may do what a specialist may. */
@@ -107,7 +107,7 @@ export function checkRole(route: { readonly method: string; readonly path: strin
 
 /** The person as far as a route may know them: whoever has to set up one-time codes first is the public everywhere else. */
 export function knownAs(route: { readonly method: string; readonly path: string }, who: Who): Who {
-  return who?.mustSetUpCodes === true && accessTo(route) === 'anyone' ? null : who
+  return who?.mustSetUpCodes === true && accessTo(route) === 'anyone' && !BEFORE_CODES.has(nameOf(route)) ? null : who
 }
 
 /** Who may use a route, or null when the table does not say: then nobody may. */

@@ -31,7 +31,7 @@ afterEach(async () => {
 })
 
 const serve = (desk: World) => listen(
-  buildApp({ desk: desk.desk, log: pino({ level: 'silent' }), settings: SETTINGS, webDir: '/nowhere', streams }),
+  buildApp({ desk: desk.desk, log: pino({ level: 'silent' }), settings: SETTINGS, webDir: '/nowhere', streams, guideState: () => ({ guide: 'none', since: '', refused: null }) }),
   { host: '127.0.0.1', port: 0 })
 
 /** An open stream: the changes so far, everything sent so far, and whether it has ended. */

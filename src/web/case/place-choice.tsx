@@ -53,7 +53,7 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: P
       )}
       {picking && (
         <PlantPicker
-          service={service} disabled={disabled} startAt={offers.length === 0 ? view.place.hosts[0]?.host ?? null : null}
+          service={service} disabled={disabled} startAt={offers.length === 0 && view.cards.length === 0 ? view.place.hosts[0]?.host ?? null : null}
           onPick={onSettle}
           leaveWords={asksForPlant ? words.guesses : words.back} onLeave={offers.length === 0 ? undefined : () => setPicking(false)}
         />
