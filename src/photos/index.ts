@@ -1,5 +1,6 @@
 export { openBucketHome } from './bucket-home.js'
 export type { BucketHome, BucketSettings } from './bucket-home.js'
+export { contentHash } from './content-hash.js'
 export { folderHome, sweepUnfinished } from './folder-home.js'
 export { PhotoFault } from './photo-fault.js'
 export type { PhotoFaultReason } from './photo-fault.js'
