@@ -3,6 +3,8 @@ import { useEffect, useState } from 'preact/hooks'
 import type { Person, RegionView } from '../../../shared/index.js'
 import { TicketListPage, type ListedState } from '../bench/ticket-list.js'
 import { TicketSheet } from '../bench/ticket-sheet.js'
+import { MailNotes } from '../bench/mail-notes.js'
+import { createMailService } from '../wire/mail-service.js'
 import { createStaffService } from '../wire/staff-service.js'
 import { StaffFrame } from './staff-frame.js'
 import './page.css'
@@ -10,6 +12,7 @@ import './sheet.css'
 import './bench.css'
 
 const service = createStaffService()
+const mail = createMailService()
 
 function BenchPage({ person, region }: { readonly person: Person, readonly region: RegionView | null }) {
   const [ticket, setTicket] = useState(ticketInAddress)
@@ -33,6 +36,6 @@ const page = document.querySelector('#page')
 if (page !== null) {
   render(
     <StaffFrame service={service} title="Bench" here="/bench" roles={['specialist', 'administrator']}>
-      {(person, region) => <BenchPage person={person} region={region} />}
+      {(person, region) => <><BenchPage person={person} region={region} /><MailNotes service={mail} /></>}
     </StaffFrame>, page)
 }
