@@ -6,7 +6,7 @@ const Name = z.string().trim().min(1).max(80)
 
 /** Shortest password taken when one is chosen. */
 export const MIN_PASSWORD = 12
-const ChosenPassword = z.string().min(MIN_PASSWORD, `at least ${MIN_PASSWORD} characters`).max(200)
+const ChosenPassword = z.string().min(MIN_PASSWORD, `at least ${MIN_PASSWORD} characters`).max(128)
 
 /** Six digits of a one-time code, or a recovery code. */
 const Code = z.string().trim().min(6).max(40)

@@ -1,6 +1,8 @@
 import { Command } from 'commander'
 import { askCommand } from './commands/ask.js'
 import { backupCommand, restoreCommand } from './commands/backup.js'
+import { eraseCommand, exportCommand } from './commands/asker.js'
+import { casebookCommand } from './commands/casebook.js'
 import { matchCommand } from './commands/match.js'
 import { peopleCommand } from './commands/people.js'
 import { proofCommand } from './commands/proof.js'
@@ -25,6 +27,9 @@ export function program(): Command {
     .addCommand(peopleCommand())
     .addCommand(backupCommand())
     .addCommand(restoreCommand())
+    .addCommand(casebookCommand())
+    .addCommand(exportCommand())
+    .addCommand(eraseCommand())
   inheritSettings(frondline)
   return frondline
 }

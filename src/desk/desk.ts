@@ -34,6 +34,7 @@ import { removePhoto } from './photos/remove-photo.js'
 import { showPhoto, type ShownPhoto } from './photos/show-photo.js'
 import { sweepPictures } from './photos/sweep-pictures.js'
 import { sealAnew } from './privacy/contacts.js'
+import { eraseDueContacts } from './privacy/erase-due.js'
 import { type DeskParts, furnishRoom } from './room.js'
 import { askBack } from './tickets/ask-back.js'
 import { followTickets, type FollowTickets } from './tickets/follow.js'
@@ -109,6 +110,8 @@ export interface Desk {
 
   /** At every start: seals contact details that lie open or under an older key. */
   sealAnew(): Promise<void>
+  /** On a schedule: erases contact details that were kept long enough. Returns how many. */
+  eraseDueContacts(): Promise<number>
 
   signIn(body: SignIn, address: string): Promise<SignedIn>
   signOut(token: string): Promise<void>
@@ -205,6 +208,7 @@ export function createDesk(parts: DeskParts): Desk {
     keptSuggestions: () => keptSuggestions(room),
 
     sealAnew: () => sealAnew(room),
+    eraseDueContacts: () => eraseDueContacts(room),
 
     signIn: (body, address) => signIn(room, body, address),
     signOut: (token) => signOut(room, token),

@@ -7,6 +7,8 @@ import { folderHome, openBucketHome, type PhotoHome, sweepUnfinished } from '../
 import { openStore } from '../store/index.js'
 import { buildApp } from './build-app.js'
 import { contactKeys } from './contact-keys.js'
+import { keepDuties } from './duties.js'
+import { dutiesOf } from './duty-list.js'
 import { whyNotFitForProduction } from './fit-for-production.js'
 import { startHousekeeping } from './housekeeping.js'
 import { liveStreams } from './live-streams.js'
@@ -61,6 +63,7 @@ export async function startService(
     await desk.sealAnew()
     const newAccounts = guide.current().region.demonstration ? await desk.addDemonstrationPeople() : []
 
+    opened.push(keepDuties(dutiesOf(desk), store, clock, log))
     const streams = liveStreams()
     const port = await listen(buildApp({ desk, log, settings, webDir, streams, guideState: guide.state }), settings)
     opened.push(port.close, () => { streams.endAll(); return Promise.resolve() })

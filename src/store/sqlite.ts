@@ -41,6 +41,8 @@ export function openSqliteFile(file: string): Database.Database {
   database.pragma('synchronous = FULL')
   database.pragma('foreign_keys = ON')
   database.pragma(`busy_timeout = ${BUSY_MS}`)
+  // What an asker has erased must not stay readable in free pages of the file.
+  database.pragma('secure_delete = ON')
   // As PostgreSQL has it: a search that is to overlook capitals folds both sides with lower().
   database.pragma('case_sensitive_like = ON')
   return database

@@ -13,7 +13,8 @@ interface Pattern {
   readonly looks: RegExp
 }
 
-const NAME = /\p{Lu}[\p{L}’'.-]*(?:\s+\p{Lu}[\p{L}’'.-]*){0,3}/u.source
+/** Capitalised words, with a full stop only after an initial: behind any other word it ends a sentence. */
+const NAME = /(?:(?:\p{Lu}|Mrs?|Ms|Dr|Prof)\.\s*)*\p{Lu}[\p{L}’'-]*(?:\s+(?:\p{Lu}\.\s*)*\p{Lu}[\p{L}’'-]*){0,3}/u.source
 const LOWER_NAME = /\p{L}[\p{L}’'-]*/u.source
 const PART = /\p{Lu}[\p{L}’'.-]*/u.source
 const STREET = '(?:[Ss]treet|[Ss]t\\.|[Rr]oad|[Rr]d\\b|[Ll]ane|[Aa]venue|[Aa]ve\\b|[Cc]lose|[Dd]rive|[Cc]rescent|[Tt]errace|Way|Court|Place|Gardens|Green|Row|Hill|Square|Park)'
