@@ -39,6 +39,7 @@ import { type DeskParts, furnishRoom } from './room.js'
 import { askBack } from './tickets/ask-back.js'
 import { followTickets, type FollowTickets } from './tickets/follow.js'
 import { listTickets, type Sought } from './tickets/list-tickets.js'
+import { wasAskedBack } from './tickets/question-view.js'
 import { linkTicket, mergeTicket, unlinkTicket, unmergeTicket } from './tickets/relate.js'
 import { recordResult, sendSample } from './tickets/samples.js'
 import { readContact } from './tickets/ticket-contact.js'
@@ -159,7 +160,10 @@ export function createDesk(parts: DeskParts): Desk {
     showCase: show,
     settlePlace: (link, body, who) => change(link, body.revision, who, placeChange(body)),
     addWords: (link, body, who) => change(link, body.revision, who, wordsChange(body)),
-    answerCheck: (link, body, who) => change(link, body.revision, who, answerChange(body)),
+    async answerCheck(link, body, who) {
+      const askedBack = await wasAskedBack(room.db, link, body.check)
+      return change(link, body.revision, who, answerChange(body, askedBack))
+    },
     takeBack: (link, body, who) => change(link, body.revision, who, takeBackChange(body)),
     carryOn: (link, body, who) => change(link, body.revision, who, carryOnChange()),
     noteCall: (link, body, who) => change(link, body.revision, who, noteChange(body)),

@@ -1,5 +1,5 @@
 import { createHash, randomBytes } from 'node:crypto'
-import { mkdir, readFile, writeFile } from 'node:fs/promises'
+import { link, mkdir, readFile, rm, stat, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { KEY_BYTES, keyRing, type KeyRing, type NamedKey } from '../desk/index.js'
 import { keyFromText } from './key-text.js'
@@ -24,13 +24,24 @@ export async function contactKeys({ contactKeys: set, home, production }: Pick<S
 async function keyOfFile(home: string): Promise<Uint8Array> {
   const file = join(home, KEY_FILE)
   await mkdir(home, { recursive: true, mode: 0o700 })
-  // 'wx': of two that start at once, one makes the file and both read it.
-  await writeFile(file, `${randomBytes(KEY_BYTES).toString('base64')}\n`, { flag: 'wx', mode: 0o600 }).catch((fault: unknown) => {
-    if (!(fault instanceof Error && 'code' in fault && fault.code === 'EEXIST')) throw fault
-  })
+  await makeOnce(file, `${randomBytes(KEY_BYTES).toString('base64')}\n`)
   const key = keyFromText((await readFile(file, 'utf8')).trim())
   if (key === null) throw new Error(`${file} does not hold a key of ${KEY_BYTES} bytes in base64.`)
   return key
+}
+
+/** Of several who start at once, one makes the file, whole; the others find it. */
+async function makeOnce(file: string, content: string): Promise<void> {
+  if (await stat(file).then(() => true, () => false)) return
+  const draft = `${file}.${randomBytes(6).toString('hex')}`
+  try {
+    await writeFile(draft, content, { flag: 'wx', mode: 0o600 })
+    await link(draft, file)
+  } catch (fault) {
+    if (!(fault instanceof Error && 'code' in fault && fault.code === 'EEXIST')) throw fault
+  } finally {
+    await rm(draft, { force: true })
+  }
 }
 
 function ringOf([first, ...older]: readonly [Uint8Array, ...Uint8Array[]]): KeyRing {

@@ -142,9 +142,9 @@ describe('desk: the people of the helpline', () => {
 
   it('are not found when nobody has the name', async () => {
     for (const ask of [
-      world.desk.endAccount('nobody', alder), world.desk.signOutPerson('nobody', alder),
-      world.desk.changeRole({ name: 'nobody', role: 'volunteer' }, alder), world.desk.forgetCodesOf('nobody', alder),
-    ]) await expect(ask).rejects.toMatchObject({ code: 'PERSON_NOT_FOUND' })
+      () => world.desk.endAccount('nobody', alder), () => world.desk.signOutPerson('nobody', alder),
+      () => world.desk.changeRole({ name: 'nobody', role: 'volunteer' }, alder), () => world.desk.forgetCodesOf('nobody', alder),
+    ]) await expect(ask()).rejects.toMatchObject({ code: 'PERSON_NOT_FOUND' })
   })
 
   it('are governed by settings whose every change is kept', async () => {

@@ -9,7 +9,7 @@ let alder: Asker
 beforeEach(async () => {
   world = await openHttpWorld()
   alder = await world.signedIn('alder', 'administrator')
-})
+}, 180_000)
 afterEach(() => world.close())
 
 const PASSWORD = 'hedge lantern otter 9'

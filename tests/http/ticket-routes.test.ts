@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { CaseView, Colleagues, KeptCases, KeptSuggestions, SettleReview, TicketContact, TicketList, TicketView } from '../../shared/index.js'
 import { type Asker, type HttpWorld, openCase, openHttpWorld, problemOf } from './http-world.js'
 import supertest from 'supertest'
@@ -6,12 +6,13 @@ import supertest from 'supertest'
 let world: HttpWorld
 let sedge: Asker
 let reed: Asker
-beforeEach(async () => {
+// One world for all: each test works on tickets of its own.
+beforeAll(async () => {
   world = await openHttpWorld()
   sedge = await world.signedIn('sedge', 'specialist')
   reed = await world.signedIn('reed', 'specialist')
-})
-afterEach(() => world.close())
+}, 180_000)
+afterAll(() => world.close())
 
 async function ticket(words = 'my lettuce is slimy') {
   const { link } = await openCase(world.app, words)
@@ -76,10 +77,10 @@ describe('the routes of a ticket\'s life', () => {
   })
 
   it('search by what the address says, and refuse what does not fit', async () => {
-    await ticket()
+    await ticket('my lettuce is quaggy')
     const found = async (query: string) => TicketList.parse((await sedge.get(`/api/tickets?${query}`).expect(200)).body).tickets.length
-    expect(await found('')).toBe(1)
-    expect(await found('state=open&words=slimy&host=&from=2026-05-14&until=2026-05-14')).toBe(1)
+    expect(await found('')).toBeGreaterThan(0)
+    expect(await found('state=open&words=quaggy&host=&from=2026-05-14&until=2026-05-14')).toBe(1)
     expect(await found('state=any&words=%25')).toBe(0)
     expect(await found(`words=${encodeURIComponent(`' or 1=1 --`)}`)).toBe(0)
     for (const query of ['state=lost', 'from=yesterday', `words=${'x'.repeat(201)}`]) {

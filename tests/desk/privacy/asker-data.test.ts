@@ -35,7 +35,7 @@ async function wholeStore(): Promise<string> {
   return JSON.stringify(rows.map((result) => result.rows))
 }
 
-describe('contact details', () => {
+describe('contact details', { timeout: 90_000 }, () => {
   it('lie in no table in clear', async () => {
     const { ticket } = await handedOver()
     expect(await world.desk.readContact(ticket, sedge)).toMatchObject({ contact: CONTACT })
@@ -95,14 +95,14 @@ describe('contact details', () => {
     const fresh = { id: 'fresh', bytes: new Uint8Array(32).fill(8) }
     const deskWith = (...keys: Parameters<typeof keyRing>[0]) => createDesk({
       db: world.store.db, guide: () => world.guide, photos: folderHome(world.home), clock: () => world.now,
-      randomBytes: (count) => randomBytes(count), keys: keyRing(keys, randomBytes),
+      randomBytes: (count) => randomBytes(count), keys: keyRing(keys, randomBytes), listen: world.store.listen,
     })
     await deskWith(fresh, old).sealAnew()
     expect((await deskWith(fresh).readContact(ticket, sedge)).contact).toMatchObject({ name: CONTACT.name })
   })
 })
 
-describe('everything about one asker', () => {
+describe('everything about one asker', { timeout: 90_000 }, () => {
   it('is given out whole', async () => {
     const { link, ticket } = await handedOver()
     await world.desk.readContact(ticket, sedge)
