@@ -7,6 +7,5 @@ const HOUR_MS = 3_600_000
 export function dutiesOf(desk: Desk): readonly ScheduledDuty[] {
   return [
     { name: 'erase contacts', everyMs: HOUR_MS, run: async () => { await desk.eraseDueContacts() } },
-    { name: 'sweep pictures', everyMs: HOUR_MS, run: async () => { await desk.sweepPictures() } },
   ]
 }

@@ -29,6 +29,11 @@ export async function overwriteTicketWords(db: Db, ticketId: number): Promise<vo
   await db.deleteFrom('contact').where('ticket_id', '=', ticketId).execute()
 }
 
+/** Forgets what is said of a ticket's letters: what a mail server answers often quotes the address. */
+export async function forgetMailWords(db: Db, ticketId: number): Promise<void> {
+  await db.updateTable('outbox').set({ why: null }).where('ticket_id', '=', ticketId).where('why', 'is not', null).execute()
+}
+
 /** Writes over one answer ever given. */
 export async function overwriteReply(db: Db, id: number, reply: string): Promise<void> {
   await db.updateTable('ticket_reply').set({ reply }).where('id', '=', id).execute()

@@ -40,7 +40,7 @@ export async function composeLetter(
 
 function received(guide: Guide, ticket: TicketWithTaker, address: string): LetterPart[] {
   const { helpline, targets } = guide.region
-  const hours = ticket.urgent === 1 ? targets.urgentWithinHours : targets.answerWithinHours
+  const hours = ticket.urgent > 0 ? targets.urgentWithinHours : targets.answerWithinHours
   return [
     words(`Your question has reached a specialist of the ${helpline}. It has the number ${ticket.id}. We aim to answer within ${hours} hours.`),
     { kind: 'link', text: 'Here you can read it, add photos and see the answer. Whoever has this link can do the same, so keep it to yourself:', address },

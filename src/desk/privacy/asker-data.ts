@@ -1,5 +1,5 @@
 import {
-  advanceTicket, caseByLink, caseChanges, colleagueNotesOf, contactOf, contactReadsOf, type Db, ERASED, eraseContact, keepTicketSeek,
+  advanceTicket, caseByLink, caseChanges, colleagueNotesOf, contactOf, contactReadsOf, type Db, ERASED, eraseContact, forgetMailWords, keepTicketSeek,
   markPhotosRemoved, overwriteCaseWords, overwriteReply, overwriteTicketWords, photosEverOf, questionsOf, repliesOf, resultsOf,
   samplesOf, ticketByCase, ticketChanges, type TicketWithTaker,
 } from '../../store/index.js'
@@ -64,6 +64,7 @@ export async function eraseAsker(room: PrivacyRoom, link: string): Promise<boole
 async function eraseTicket(db: Db, ticket: TicketWithTaker, at: string): Promise<void> {
   await eraseContact(db, ticket.id)
   await overwriteTicketWords(db, ticket.id)
+  await forgetMailWords(db, ticket.id)
   for (const { id, reply } of await repliesOf(db, ticket.id)) await overwriteReply(db, id, withoutText(reply))
   await advanceTicket(db, ticket.id, ticket.version, {
     ...(ticket.reply === null ? {} : { reply: withoutText(ticket.reply) }),

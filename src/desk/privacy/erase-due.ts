@@ -1,4 +1,4 @@
-import { contactsSettledBefore, eraseContact } from '../../store/index.js'
+import { contactsSettledBefore, eraseContact, forgetMailWords } from '../../store/index.js'
 import { helplineSettings } from '../people/helpline-settings.js'
 import type { Room } from '../room.js'
 import { writeDown } from '../tickets/happening.js'
@@ -17,6 +17,7 @@ export async function eraseDueContacts(room: Pick<Room, 'db' | 'now' | 'knowledg
   let erased = 0
   for (const ticketId of due) {
     await room.db.transaction().execute(async (db) => {
+      await forgetMailWords(db, ticketId)
       if (await eraseContact(db, ticketId)) await writeDown(db, ticketId, now.toISOString(), null, { kind: 'contact erased' })
     })
     erased++

@@ -96,6 +96,7 @@ describe('contact details', { timeout: 90_000 }, () => {
     const deskWith = (...keys: Parameters<typeof keyRing>[0]) => createDesk({
       db: world.store.db, guide: () => world.guide, photos: folderHome(world.home), clock: () => world.now,
       randomBytes: (count) => randomBytes(count), keys: keyRing(keys, randomBytes), listen: world.store.listen,
+      mail: null, report: (fault) => { throw fault },
     })
     await deskWith(fresh, old).sealAnew()
     expect((await deskWith(fresh).readContact(ticket, sedge)).contact).toMatchObject({ name: CONTACT.name })
