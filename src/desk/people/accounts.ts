@@ -1,5 +1,8 @@
 import { type Person, Role } from '../../../shared/index.js'
-import { appendPersonChange, countPeople, deleteCodes, deleteSessionsOf, insertPerson, markPersonRemoved, peopleNow, personByName } from '../../store/index.js'
+import {
+  appendPersonChange, countPeople, type Db, deleteCodes, deleteSessionsOf, insertPerson, markPersonRemoved, peopleNow, personByName,
+  type PersonRow,
+} from '../../store/index.js'
 import type { PeopleRoom } from '../room.js'
 import { giveBackAllOf } from '../tickets/give-back-all.js'
 import { hashPassword } from './passwords.js'
@@ -40,11 +43,15 @@ export async function addPerson(room: PeopleRoom, name: string, role: Role): Pro
  * Ends an account and all its sessions, and forgets its one-time codes; the tickets its person had wait again. False when
  * nobody has this name.
  * @param byId the administrator who does it; null for the command line
+ * @param mayGo throws when this person may not be removed
  */
-export async function removePerson(room: PeopleRoom, name: string, byId: number | null = null): Promise<boolean> {
+export async function removePerson(
+  room: PeopleRoom, name: string, byId: number | null = null, mayGo: (db: Db, person: PersonRow) => Promise<void> = async () => undefined,
+): Promise<boolean> {
   return room.db.transaction().execute(async (db) => {
     const person = await personByName(db, name)
     if (person === undefined || person.removed_at !== null) return false
+    await mayGo(db, person)
     await markPersonRemoved(db, person.id, room.now().toISOString())
     await deleteSessionsOf(db, person.id)
     await deleteCodes(db, person.id)

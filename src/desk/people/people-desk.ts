@@ -39,8 +39,7 @@ export async function changeRole(room: Room, { name, role }: ChangeRole, who: Me
 
 /** Ends an account and its sessions; the tickets its person had wait again. */
 export async function endAccount(room: Room, name: string, who: Member): Promise<PeopleList> {
-  await keepOneAdministrator(room.db, await standingPerson(room.db, name))
-  await removePerson(room, name, who.id)
+  if (!await removePerson(room, name, who.id, keepOneAdministrator)) throw new DeskFault('PERSON_NOT_FOUND', { words: { name } })
   return showPeople(room)
 }
 
