@@ -98,6 +98,17 @@ describe('adding a photo', () => {
     expect((await world.desk.showTicket('1', sedge)).case.photos).toMatchObject([{ photo: 1, from: 'asker' }])
   })
 
+  it('answers a specialist who asked for photos', async () => {
+    const link = await openLink()
+    await world.desk.handOver(link, { revision: 0 }, null)
+    const sedge = await world.member('sedge', 'specialist')
+    await world.desk.askBack('1', { text: 'Show me a leaf from below.', checks: [], photos: true }, sedge)
+    await world.desk.addPhoto(link, key(1), file(png()), null)
+    const ticket = await world.desk.showTicket('1', sedge)
+    expect(ticket.state).toBe('answered by asker')
+    expect(ticket.history.map(({ what }) => what)).toContain('The asker sent a photo')
+  })
+
   it('keeps a finding that was read off a photo as one from a photo', async () => {
     const { link, revision, step } = await lettuceCase(world.desk)
     if (step.kind !== 'ask') throw new Error('expected a check')
