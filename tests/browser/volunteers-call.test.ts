@@ -66,7 +66,7 @@ for (const { name, width, height } of widths) {
       await lookAt(page, 'call-line')
       await page.keyboard.press('1')
       await expect.poll(() => page.locator('.line .written').first().innerText()).not.toBe('not sure')
-      await page.getByText(/^Undo the last answer/).waitFor()
+      await page.getByText(/Undo the last answer: /).waitFor()
       await page.keyboard.press('u')
       await expect.poll(() => page.locator('.line .written').first().innerText()).toBe('not sure')
 

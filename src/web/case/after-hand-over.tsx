@@ -1,6 +1,7 @@
-import type { Ref } from 'preact'
+import type { ComponentChildren, Ref } from 'preact'
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { CaseView } from '../../../shared/index.js'
+import type { CaseView, CheckCard } from '../../../shared/index.js'
+import { AskedBackPart } from './asked-back.js'
 import { dayInWords } from '../wording/day.js'
 import { useWording } from '../wording/language.js'
 
@@ -15,11 +16,14 @@ interface AfterHandOverProps {
   readonly mayGoOn: boolean
   readonly headingRef: Ref<HTMLHeadingElement>
   readonly onLook: () => void
+  readonly onLookAt: (check: CheckCard) => void
+  /** The photos of the sheet, with the way to add one. */
+  readonly photos: ComponentChildren
 }
 
 /** What stands on the sheet once a specialist has it: when to expect an answer, the way back, then the answer. */
 export function AfterHandOver(props: AfterHandOverProps) {
-  const { ticket, address, answerWithinHours, mayGoOn, headingRef, onLook } = props
+  const { ticket, address, answerWithinHours, mayGoOn, headingRef, onLook, onLookAt, photos } = props
   const words = useWording().after
   const answered = ticket.reply !== null
   useEffect(() => {
@@ -42,15 +46,22 @@ export function AfterHandOver(props: AfterHandOverProps) {
       </div>
     )
   }
+  const question = ticket.askedBack
+  const heading = ticket.sample !== null && ticket.state === 'sent as a sample' ? words.sample : ticket.state === 'waiting' ? words.waiting : words.taken
   return (
+    <>
+    {question !== null && <AskedBackPart question={question} headingRef={headingRef} onLookAt={onLookAt} />}
     <div class="step waiting">
-      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{ticket.state === 'taken' ? words.taken : words.waiting}</h3>
+      {question === null && <h3 class="step-title" tabIndex={-1} ref={headingRef}>{heading}</h3>}
+      {ticket.sample !== null && <p>{words.sampleNumber(ticket.sample.number)}</p>}
       {answerWithinHours !== null && <p>{words.within(answerWithinHours)}</p>}
       <p>{ticket.contactGiven ? words.contact : words.noContact}</p>
       <PrivateLink address={address} />
       <p><button type="button" class="quiet" onClick={onLook}>{words.look}</button></p>
       {mayGoOn && <p>{words.goOn}</p>}
+      {photos}
     </div>
+    </>
   )
 }
 

@@ -51,6 +51,8 @@ export interface CaseSession {
   tryAgain(): void
   /** Drops the kept errand and its message. */
   dismiss(): void
+  /** Takes over a state of the case that came by another way, as with a photo. */
+  takeOver(view: CaseView): void
   /** Reads the case again quietly, for news from a specialist. */
   lookForNews(): void
   /** Forgets the case: a new question may be asked. */
@@ -161,6 +163,9 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
     dismiss() {
       clearTimeout(timer)
       if (!state.sending) become({ errand: null, trouble: null })
+    },
+    takeOver(view) {
+      if (state.view?.link === view.link && view.revision >= state.view.revision) become({ view })
     },
     async lookForNews() {
       if (state.view === null || state.errand !== null || paused) return

@@ -12,12 +12,14 @@ interface HandOverFormProps {
   readonly startInField?: boolean
   /** Why the case is handed over, above the form. */
   readonly children?: ComponentChildren
+  /** The photos of the sheet, with the way to add one. */
+  readonly photos?: ComponentChildren
   readonly onHandOver: (body: Omit<HandOver, 'revision'>) => void
   readonly onLeave?: (() => void) | undefined
 }
 
 /** The way to a specialist: contact if the asker likes, a note if there is more to say. */
-export function HandOverForm({ disabled, sending, headingRef, startInField = false, children, onHandOver, onLeave }: HandOverFormProps) {
+export function HandOverForm({ disabled, sending, headingRef, startInField = false, children, photos, onHandOver, onLeave }: HandOverFormProps) {
   const words = useWording().handOver
   const [name, setName] = useState('')
   const [email, setEmail] = useState('')
@@ -71,6 +73,7 @@ export function HandOverForm({ disabled, sending, headingRef, startInField = fal
         <label for="hand-over-note">{words.note}</label>
         <textarea id="hand-over-note" rows={3} maxLength={LONGEST_WORDS} value={note} onInput={event => setNote(event.currentTarget.value)} />
       </div>
+      {photos}
       <p class="row">
         <button type="submit" class="main" disabled={disabled}>{sending ? words.sending : words.submit}</button>
         {onLeave !== undefined && <button type="button" class="quiet" onClick={onLeave}>{words.cancel}</button>}

@@ -7,6 +7,7 @@ import type { CaseSession, SessionState } from '../case/case-session.js'
 import { CheckLine } from '../case/check-line.js'
 import { FilledLines } from '../case/filled-lines.js'
 import { hearingOf } from '../case/hearing.js'
+import { PhotoBox } from '../case/photo-box.js'
 import { PlantPicker } from '../case/plant-picker.js'
 import { QuestionBox } from '../case/question-box.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
@@ -14,6 +15,7 @@ import { TroubleNote } from '../case/trouble-note.js'
 import { useWording } from '../wording/language.js'
 import type { CaseService } from '../wire/case-service.js'
 import type { Aside } from './aside.js'
+import { useFilledStyle } from './filled-style.js'
 import { MoreWords } from './more-words.js'
 import { PanelStep } from './panel-step.js'
 
@@ -32,6 +34,7 @@ interface FilledSheetProps {
 /** The sheet of an open case below its cards: the words, the label, the lines, and the step it is at. */
 export function FilledSheet({ view, state, session, service, region, wholePage, aside, setAside, heading }: FilledSheetProps) {
   const words = useWording()
+  const style = useFilledStyle()
   const busy = state.sending
   const look = useCallback(() => session.lookForNews(), [session])
   const districtName = region?.districts.find(row => row.district === view.district)?.name ?? view.district ?? null
@@ -55,6 +58,8 @@ export function FilledSheet({ view, state, session, service, region, wholePage, 
         <AfterHandOver
           ticket={view.ticket} address={`${service.base}/case#${view.link}`} answerWithinHours={region?.answerWithinHours ?? null}
           mayGoOn={view.step.kind === 'ask'} headingRef={heading} onLook={look}
+        onLookAt={check => lineChange(check, view.lines.find(line => line.check.id === check.id)?.answer ?? null)}
+        photos={<PhotoBox view={view} service={service} onView={session.takeOver} mayRemove={false} />}
         />
       )}
       {!isStopped && <div class="sheet-top">
@@ -98,7 +103,7 @@ export function FilledSheet({ view, state, session, service, region, wholePage, 
         />
       )}
       <TroubleNote state={state} session={session} />
-      <footer class="sheet-foot">
+      <footer class="sheet-foot" ref={style}>
         {mayChange && !isOutOfScope && view.step.kind !== 'red-flag' && <MoreWords disabled={busy} onAdd={said => session.change({ path: 'words', body: { words: said } })} />}
         <p class="row">
           {view.ticket === null && !cardFirst && aside?.kind !== 'specialist' && view.step.kind !== 'hand-over' && view.step.kind !== 'conclude' && (

@@ -7,6 +7,7 @@ import { CheckLine } from '../case/check-line.js'
 import { HandOverForm } from '../case/hand-over-form.js'
 import { LikelyList } from '../case/likely-list.js'
 import { lineNumberOf } from '../case/line-number.js'
+import { PhotoBox } from '../case/photo-box.js'
 import { PlaceChoice } from '../case/place-choice.js'
 import { SampleNote } from '../case/sample-note.js'
 import { UnsettledChecks } from '../case/unsettled-checks.js'
@@ -98,6 +99,7 @@ export function PanelStep(props: PanelStepProps) {
       <HandOverForm
         disabled={busy} sending={busy} headingRef={ownHeading} onLeave={leave}
         onHandOver={body => session.change({ path: 'hand-over', body })}
+        photos={<PhotoBox view={view} service={service} onView={session.takeOver} mayRemove />}
       >
         {step !== null && (
           <>

@@ -1,7 +1,8 @@
 import type {
-  AddWords, AnswerCheck, CarryOn, CaseView, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase, RegionView, SettlePlace, TakeBack,
+  AddWords, AnswerCheck, CarryOn, CaseView, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase, PhotoKept, RegionView, SettlePlace, TakeBack,
 } from '../../../shared/index.js'
 import type { Reply } from './reply.js'
+import { sendPhoto } from './send-photo.js'
 import { createSender, type SenderOptions } from './sender.js'
 
 /** The body of each kind of change to a case, by the last part of its address. */
@@ -24,6 +25,11 @@ export interface CaseService {
   complaints(host: string, signal?: AbortSignal): Promise<Reply<ComplaintRows>>
   openCase(body: OpenCase, signal?: AbortSignal): Promise<Reply<CaseView>>
   caseByLink(link: string, signal?: AbortSignal): Promise<Reply<CaseView>>
+  /** Sends a photo under a key of the sender's own; `onProgress` is told the share sent, 0 to 1. */
+  addPhoto(link: string, key: string, file: Blob, onProgress: (share: number) => void, signal: AbortSignal): Promise<Reply<PhotoKept>>
+  removePhoto(link: string, photo: number): Promise<Reply<CaseView>>
+  /** The file of a photo, or null when it cannot be had. */
+  photo(link: string, photo: number, size: 'large' | 'small', signal: AbortSignal): Promise<Blob | null>
   changeCase<Path extends keyof CaseChangeBodies>(
     link: string, path: Path, body: CaseChangeBodies[Path], signal?: AbortSignal,
   ): Promise<Reply<CaseView>>
@@ -40,6 +46,16 @@ export function createCaseService(options: SenderOptions): CaseService {
     complaints: (host, signal) => get(`/api/guide/hosts/${part(host)}/complaints`, signal),
     openCase: (body, signal) => post('/api/cases', body, signal),
     caseByLink: (link, signal) => get(`/api/cases/${part(link)}`, signal),
+    addPhoto: (link, key, file, onProgress, signal) => sendPhoto({ ...options, link, key, file, onProgress, signal }),
+    removePhoto: (link, photo) => post(`/api/cases/${part(link)}/photos/${photo}/remove`),
+    async photo(link, photo, size, signal) {
+      try {
+        const response = await fetch(`${options.base}/api/cases/${part(link)}/photos/${photo}/${size}`, { credentials: options.credentials, signal })
+        return response.ok ? await response.blob() : null
+      } catch {
+        return null
+      }
+    },
     changeCase: (link, path, body, signal) => post(`/api/cases/${part(link)}/${path}`, body, signal),
   }
 }

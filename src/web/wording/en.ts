@@ -184,6 +184,8 @@ export const en = {
   after: {
     waiting: 'Your sheet is with a specialist',
     taken: 'A specialist is reading your sheet',
+    sample: 'Your sample is on its way to the lab',
+    sampleNumber: (number: string) => `Sample number: ${number}.`,
     within: (hours: number) => hours % 24 === 0 && hours >= 48 ? `We aim to answer within ${hours / 24} days.` : `We aim to answer within ${hours} hours.`,
     contact: 'We will reach you as you asked. You can look here too.',
     noContact: 'You left no contact, so keep this link. It is the only way back to the answer.',
@@ -201,6 +203,34 @@ export const en = {
       'not a plant problem': () => 'This is not a plant problem',
     },
     answeredOn: (date: string) => `Answered on ${date}`,
+  },
+
+  askedBack: {
+    title: 'The specialist asks you something',
+    answered: 'Thank you. The specialist has your answer',
+    checks: 'Please look at this',
+    look: 'Look now',
+    change: 'Change',
+    sent: 'sent',
+    photos: 'A photo would help. Please add one or more below.',
+    goesAtOnce: 'Each answer goes to the specialist at once. You can also write below what you noticed.',
+  },
+
+  photos: {
+    title: 'Photos',
+    hint: 'One of the whole plant and one close by help most. Where and when they were taken is not kept.',
+    add: 'Add photos',
+    photo: (number: number) => `Photo ${number}`,
+    remove: 'Remove',
+    removePhoto: (number: number) => `Remove photo ${number}`,
+    sending: (name: string) => `Sending ${name}`,
+    waiting: 'The network is lost. We try again on our own.',
+    failed: 'This photo could not be sent.',
+    tooLarge: 'This photo is too large. It may have 12 megabytes.',
+    again: 'Try again',
+    leave: 'Leave it out',
+    full: (most: number) => `There is room for ${most} photos.`,
+    notShown: 'cannot be shown just now',
   },
 
   more: {

@@ -1,0 +1,40 @@
+import type { ComponentChildren, Ref } from 'preact'
+import type { CaseView, CheckCard } from '../../../shared/index.js'
+import { useWording } from '../wording/language.js'
+
+type Question = NonNullable<NonNullable<CaseView['ticket']>['askedBack']>
+
+interface AskedBackProps {
+  readonly question: Question
+  readonly headingRef: Ref<HTMLHeadingElement>
+  readonly onLookAt: (check: CheckCard) => void
+  /** The place for photos, when they are wanted. */
+  readonly children?: ComponentChildren
+}
+
+/** What the specialist wants to know: words, the checks chosen, photos. Each answer goes to them at once. */
+export function AskedBackPart({ question, headingRef, onLookAt, children }: AskedBackProps) {
+  const words = useWording().askedBack
+  return (
+    <div class="step waiting asked-back">
+      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{question.answered ? words.answered : words.title}</h3>
+      {question.text !== '' && <p class="letter">{question.text}</p>}
+      {question.checks.length > 0 && (
+        <section class="unsettled">
+          <h4>{words.checks}</h4>
+          <ul>
+            {question.checks.map(({ check, answer, fresh }) => (
+              <li key={check.id}>
+                <span>{check.ask} {answer !== null && <span class="written">{answer}</span>}{fresh && <span class="origin"> {words.sent}</span>}</span>
+                <button type="button" class="quiet" aria-label={`${fresh ? words.change : words.look}: ${check.ask}`} onClick={() => onLookAt(check)}>{fresh ? words.change : words.look}</button>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {question.photos && <p>{words.photos}</p>}
+      {children}
+      <p class="hint">{words.goesAtOnce}</p>
+    </div>
+  )
+}
