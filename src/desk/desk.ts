@@ -6,6 +6,7 @@ import type {
   ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, Suggestions, TakeBack, TicketContact,
   TicketList, TicketView,
 } from '../../shared/index.js'
+import { ticketCounts } from '../store/index.js'
 import { keptCases, keptSuggestions } from './casebook/keep.js'
 import { reviewTicket } from './casebook/review.js'
 import { answerChange } from './cases/answer-change.js'
@@ -105,6 +106,10 @@ export interface Desk {
   unlinkTicket(ticket: string, body: OtherTicket, who: Member): Promise<TicketView>
   /** Calls `hear` for each change of a ticket, whichever process made it. */
   readonly followTickets: FollowTickets
+  /** How many tickets there are in each state that has any. */
+  countTickets(): Promise<readonly { readonly state: string; readonly count: number }[]>
+  /** Rejects when the store does not answer. */
+  reachStore(): Promise<void>
   readContact(ticket: string, who: Member): Promise<TicketContact>
   keptCases(): Promise<KeptCases>
   keptSuggestions(): Promise<KeptSuggestions>
@@ -207,6 +212,8 @@ export function createDesk(parts: DeskParts): Desk {
     linkTicket: (ticket, body, who) => linkTicket(room, ticket, body, who),
     unlinkTicket: (ticket, body, who) => unlinkTicket(room, ticket, body, who),
     followTickets: followTickets(parts.db, parts.listen),
+    countTickets: () => ticketCounts(room.db),
+    async reachStore() { await ticketCounts(room.db) },
     readContact: (ticket, who) => readContact(room, ticket, who),
     keptCases: () => keptCases(room),
     keptSuggestions: () => keptSuggestions(room),

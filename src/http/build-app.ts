@@ -7,6 +7,7 @@ import { fileReader, MOST_BYTES_UNDER_WAY, SILENCE_MS } from './file-body.js'
 import { answerErrors } from './last-error.js'
 import { limiters } from './limits.js'
 import { liveStreams, type LiveStreams } from './live-streams.js'
+import type { Metrics } from './metrics.js'
 import { describeRoutes } from './openapi.js'
 import { pageForBrowsers } from './missing-page.js'
 import { servePages } from './pages.js'
@@ -15,6 +16,7 @@ import { logRequests } from './request-log.js'
 import { routes } from './routes/index.js'
 import { safeHeaders } from './safe-headers.js'
 import { serveRoute } from './serve-route.js'
+import type { CounterOf } from './shared-counter.js'
 import type { Settings } from './settings.js'
 
 /** What the app is made of. */
@@ -27,21 +29,27 @@ export interface AppParts {
   readonly streams?: LiveStreams
   /** Which guide is in use, and what became of the last change to it. */
   readonly guideState: () => GuideState
+  readonly metrics?: Metrics
+  /** Where requests are counted; in this process when left out. */
+  readonly counterOf?: CounterOf | undefined
 }
 
 /** Builds the app without opening a port. */
-export function buildApp({ desk, log, settings, webDir, guideState, streams = liveStreams() }: AppParts): Express {
+export function buildApp({
+  desk, log, settings, webDir, guideState, streams = liveStreams(), metrics, counterOf,
+}: AppParts): Express {
   const app = express()
   app.disable('x-powered-by')
   app.set('query parser', 'simple')
   // The proxy is on this machine or its private network; what it says of the asker's address is believed.
   if (settings.behindHttps) app.set('trust proxy', ['loopback', 'linklocal', 'uniquelocal'])
 
+  if (metrics !== undefined) app.use(metrics.time)
   app.use(logRequests(log))
   app.use(safeHeaders(settings.behindHttps))
   app.use(allowOrigins(settings.panelOrigins))
 
-  const limits = limiters(settings)
+  const limits = limiters(settings, counterOf)
   const files = fileReader({ mostBytes: MAX_PHOTO_BYTES, silenceMs: SILENCE_MS, mostUnderWay: MOST_BYTES_UNDER_WAY })
   const describeService = onlyOnce(() => describeRoutes(routes))
   for (const route of routes) {
@@ -52,6 +60,8 @@ export function buildApp({ desk, log, settings, webDir, guideState, streams = li
     else app.post(route.path, ...handlers)
   }
   for (const [path, methods] of methodsByPath()) app.all(path, refuseMethod(methods))
+
+  if (metrics !== undefined) app.get('/metrics', metrics.show)
 
   app.use(servePages(webDir))
   app.use(pageForBrowsers(webDir))

@@ -4,7 +4,7 @@ import type { DeskFaultCode } from '../desk/index.js'
 export type RequestFaultCode =
   | 'BODY_DOES_NOT_FIT' | 'QUERY_DOES_NOT_FIT' | 'BROKEN_JSON' | 'UNREADABLE_TEXT' | 'NOT_JSON' | 'TOO_LARGE' | 'BAD_REQUEST'
   | 'FILE_TOO_LARGE' | 'UPLOAD_KEY_DOES_NOT_FIT'
-  | 'NOT_SIGNED_IN' | 'NOT_YOUR_ROLE' | 'CODES_TO_SET_UP' | 'OTHER_ORIGIN' | 'TOO_MANY' | 'NO_SUCH_PLACE' | 'WRONG_METHOD' | 'UNEXPECTED'
+  | 'NOT_SIGNED_IN' | 'NOT_YOUR_ROLE' | 'CODES_TO_SET_UP' | 'OTHER_ORIGIN' | 'TOO_MANY' | 'NO_SUCH_PLACE' | 'WRONG_METHOD' | 'NOT_READY' | 'UNEXPECTED'
 
 export type ErrorCode = DeskFaultCode | RequestFaultCode
 
@@ -200,6 +200,7 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
   WRONG_METHOD: {
     status: 405, title: 'Wrong method', sentence: 'This address does not take this method; it takes {methods}.',
   },
+  NOT_READY: { status: 503, title: 'Not ready', sentence: 'The store does not answer. Try again in a moment.' },
   UNEXPECTED: {
     status: 500, title: 'Something went wrong',
     sentence: 'Something went wrong on our side. Nothing is lost that was confirmed. Try again; if it stays, quote the request\'s number.',

@@ -1,5 +1,6 @@
 import type { RequestHandler } from 'express'
-import { rateLimit } from 'express-rate-limit'
+import { rateLimit, type Store as CounterStore } from 'express-rate-limit'
+import type { CounterOf } from './shared-counter.js'
 import { RequestFault } from './request-fault.js'
 import type { Settings } from './settings.js'
 
@@ -11,19 +12,24 @@ const SUGGESTIONS_PER_MINUTE = 1200
 /** Six photos a case, each perhaps sent a few times on a weak signal, by several people who share one address. */
 const PHOTOS_PER_MINUTE = 120
 
-/** One limiter a name, by the asker's address, counted in one-minute windows. */
-export function limiters(settings: Pick<Settings, 'casesPerMinute' | 'signInsPerMinute'>): Record<LimitName, RequestHandler> {
+/**
+ * One limiter a name, by the asker's address, counted in one-minute windows: in one place for all processes where there is
+ * `counterOf`. Suggestions write nothing and are counted in each process, whose own time is all that they take.
+ */
+export function limiters(settings: Pick<Settings, 'casesPerMinute' | 'signInsPerMinute'>, counterOf?: CounterOf): Record<LimitName, RequestHandler> {
   return {
-    'open case': limiter(settings.casesPerMinute),
-    'sign in': limiter(settings.signInsPerMinute),
+    'open case': limiter(settings.casesPerMinute, counterOf?.('open case')),
+    'sign in': limiter(settings.signInsPerMinute, counterOf?.('sign in')),
     suggest: limiter(SUGGESTIONS_PER_MINUTE),
-    'send photo': limiter(PHOTOS_PER_MINUTE),
+    'send photo': limiter(PHOTOS_PER_MINUTE, counterOf?.('send photo')),
   }
 }
 
-function limiter(limit: number): RequestHandler {
+function limiter(limit: number, store?: CounterStore): RequestHandler {
   return rateLimit({
     windowMs: 60_000, limit, standardHeaders: 'draft-7', legacyHeaders: false,
+    // Helping while the store is slow matters more than counting.
+    ...(store === undefined ? {} : { store, passOnStoreError: true }),
     handler: (_request, _response, next) => {
       next(new RequestFault('TOO_MANY', { headers: { 'retry-after': '60' } }))
     },

@@ -12,6 +12,7 @@ const ADMINISTRATORS: readonly Role[] = ['administrator']
 /** The one place that says who may do what. A route that is not listed here is refused to everybody. */
 export const roles: Readonly<Record<string, Access>> = {
   'GET /healthz': 'anyone',
+  'GET /readyz': 'anyone',
   'GET /api/openapi.json': 'anyone',
   'GET /api/region': 'anyone',
   'GET /api/guide/hosts': 'anyone',

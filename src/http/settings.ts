@@ -11,6 +11,8 @@ export interface Settings {
   readonly host: string
   /** Folder of the store. */
   readonly home: string
+  /** What a program must know to read /metrics; null when only programs on this machine may. */
+  readonly metricsToken: string | null
   /** The PostgreSQL database to use instead of SQLite in the folder, or null. */
   readonly databaseUrl: string | null
   /** Most connections to PostgreSQL that this process opens for its queries. */
@@ -55,7 +57,7 @@ export function readSettings(environment: Readonly<Record<string, string | undef
   const settings = read.data
   return {
     port: settings.FRONDLINE_PORT, host: settings.FRONDLINE_HOST, home: settings.FRONDLINE_HOME,
-    databaseUrl: settings.DATABASE_URL, connections: settings.FRONDLINE_DATABASE_CONNECTIONS,
+    metricsToken: settings.FRONDLINE_METRICS_TOKEN ?? null, databaseUrl: settings.DATABASE_URL, connections: settings.FRONDLINE_DATABASE_CONNECTIONS,
     photoBucket: photoBucketOf(settings), mail: mailSettingsOf(settings),
     trees: settings.FRONDLINE_TREES, panelOrigins: settings.FRONDLINE_PANEL_ORIGINS,
     behindHttps: settings.FRONDLINE_BEHIND_HTTPS, production: settings.NODE_ENV === 'production',
@@ -128,6 +130,7 @@ const Environment = z.object({
   FRONDLINE_CASES_PER_MINUTE: wholeNumber(1, 1_000_000, 30),
   FRONDLINE_SIGN_INS_PER_MINUTE: wholeNumber(1, 1_000_000, 30),
   FRONDLINE_CONTACT_KEY: keys,
+  FRONDLINE_METRICS_TOKEN: z.string().trim().min(16, 'Expected at least 16 characters.').optional(),
   NODE_ENV: z.string().optional(),
 }).superRefine((given, context) => {
   for (const name of missingForMail(given)) {

@@ -13,6 +13,8 @@ import { whyNotFitForProduction } from './fit-for-production.js'
 import { startHousekeeping } from './housekeeping.js'
 import { liveStreams } from './live-streams.js'
 import { listen } from './listen.js'
+import { measureService } from './metrics.js'
+import { sharedCounter } from './shared-counter.js'
 import type { Settings } from './settings.js'
 import { followGuide } from './sound-guide.js'
 
@@ -65,7 +67,9 @@ export async function startService(
 
     opened.push(keepDuties(dutiesOf(desk), store, clock, log))
     const streams = liveStreams()
-    const port = await listen(buildApp({ desk, log, settings, webDir, streams, guideState: guide.state }), settings)
+    const metrics = measureService({ desk, countStreams: streams.count, token: settings.metricsToken })
+    const counterOf = sharedCounter(store, clock)
+    const port = await listen(buildApp({ desk, log, settings, webDir, streams, guideState: guide.state, metrics, counterOf }), settings)
     opened.push(port.close, () => { streams.endAll(); return Promise.resolve() })
     const housekeeping = startHousekeeping(desk, store, clock, log)
     opened.push(housekeeping.stop)

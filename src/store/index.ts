@@ -21,6 +21,8 @@ export {
   spendRecoveryCode, takeStep,
 } from './one-time-codes.js'
 export type { CodeSecretRow } from './one-time-codes.js'
+export { countRequest, forgetRequestCountsBefore } from './request-counts.js'
+export { ticketCounts } from './ticket-counts.js'
 export { openStore, STORE_FILE } from './open-store.js'
 export type { StoreSettings } from './open-store.js'
 export {

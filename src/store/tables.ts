@@ -14,6 +14,7 @@ export interface Tables {
   session: SessionTable
   sign_in_attempt: SignInAttemptTable
   duty: DutyTable
+  request_count: RequestCountTable
   photo: PhotoTable
   photo_upload: PhotoUploadTable
   ticket_reply: TicketReplyTable
@@ -321,4 +322,13 @@ export interface OutboxTable {
   ended_at: string | null
   /** What came of the last try in vain. */
   why: string | null
+}
+
+/** Requests of one address in one minute. */
+export interface RequestCountTable {
+  /** SHA-256 of kind and address, hex. */
+  count_key: string
+  /** End of the minute. */
+  until: string
+  times: number
 }

@@ -10,7 +10,7 @@ const rows = Object.entries(errors)
 describe('the error table', () => {
   it.each(rows)('%s has a client\'s or our own status, a title and a whole sentence', (code, { status, title, sentence }) => {
     expect(code).toMatch(/^[A-Z]+(_[A-Z]+)*$/)
-    expect(status).toBe(code === 'UNEXPECTED' ? 500 : Math.min(499, Math.max(400, status)))
+    expect(status).toBe(code === 'UNEXPECTED' ? 500 : code === 'NOT_READY' ? 503 : Math.min(499, Math.max(400, status)))
     expect(title).toMatch(/^[A-Z].*[^.]$/)
     expect(sentence).toMatch(/^[A-Z"{].*\.$/)
   })

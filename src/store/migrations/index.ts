@@ -7,6 +7,7 @@ import { photos } from './0004-photos.js'
 import { outbox } from './0005-outbox.js'
 import { duties } from './0006-duties.js'
 import { openingKey } from './0007-opening-key.js'
+import { requestCounts } from './0008-request-counts.js'
 
 /**
  * Every migration by name, in the order of the names. A migration that has been released is never edited; a change
@@ -21,5 +22,6 @@ export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
     '0005-outbox': outbox(kinds),
     '0006-duties': duties,
     '0007-opening-key': openingKey(),
+    '0008-request-counts': requestCounts,
   }
 }
