@@ -19,7 +19,7 @@ export default defineConfig({
         root,
         test: {
           name: 'PostgreSQL',
-          include: ['tests/store/**/*.test.ts', 'tests/desk/**/*.test.ts', 'tests/http/**/*.test.ts'],
+          include: ['tests/store/**/*.test.ts', 'tests/desk/**/*.test.ts', 'tests/http/**/*.test.ts', 'tests/load/**/*.test.ts'],
           exclude: ['tests/store/sqlite*.test.ts'],
           globalSetup: ['tests/store/postgres-setup.ts'],
         },

@@ -40,7 +40,9 @@ describe('backup and restore', { timeout: 4 * COMMAND_TIMEOUT_MS }, () => {
     const first = await openCase(url, 'my lettuce has yellow blotches')
     const upload = await fetch(`${url}/api/cases/${first.link}/photos/${'k'.repeat(22)}`, { method: 'PUT', body: new Uint8Array(await phoneJpeg()) })
     const { photo } = PhotoKept.parse(await upload.json())
-    const picture = await (await fetch(`${url}/api/cases/${first.link}/photos/${String(photo)}`)).arrayBuffer()
+    const picture = await (await fetch(`${url}/api/cases/${first.link}/photos/${String(photo)}/large`)).arrayBuffer()
+    expect(picture.byteLength).toBeGreaterThan(100)
+    expect(new Uint8Array(picture.slice(0, 3))).toEqual(new Uint8Array([0xff, 0xd8, 0xff]))
     const before = await (await fetch(`${url}/api/cases/${first.link}`)).json()
 
     const confirmed: string[] = []
@@ -63,7 +65,7 @@ describe('backup and restore', { timeout: 4 * COMMAND_TIMEOUT_MS }, () => {
     expect(restored.out).toMatch(/^Restored to .*second, as it was on /)
     const again = await start('second')
     expect(await (await fetch(`${again.url}/api/cases/${first.link}`)).json()).toEqual(before)
-    expect(await (await fetch(`${again.url}/api/cases/${first.link}/photos/${String(photo)}`)).arrayBuffer()).toEqual(picture)
+    expect(await (await fetch(`${again.url}/api/cases/${first.link}/photos/${String(photo)}/large`)).arrayBuffer()).toEqual(picture)
     for (const link of certain) expect((await fetch(`${again.url}/api/cases/${link}`)).status).toBe(200)
   })
 

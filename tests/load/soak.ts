@@ -150,7 +150,7 @@ async function compare(url: string, cases: readonly Confirmed[], kills: number):
     if (new Set(view.lines.map(({ check }) => check.id)).size !== view.lines.length) doubled.push(`answers of ${link}`)
     if (photo.number !== null) {
       count.photos++
-      const picture = await fetch(`${url}/api/cases/${link}/photos/${photo.number}`)
+      const picture = await fetch(`${url}/api/cases/${link}/photos/${photo.number}/large`)
       if (!picture.ok || (await picture.arrayBuffer()).byteLength < 100) lost.push(`photo of ${link}`)
       if (view.photos.length > 1) doubled.push(`photo of ${link}`)
     }
