@@ -2,7 +2,10 @@ import type { Logger } from 'pino'
 
 /** Something that is done again and again while the service runs. */
 export interface Rounds {
-  /** Does no more rounds; resolves when the one under way has ended. */
+  /**
+   * Does no more rounds; resolves when the one under way has ended, or after ten seconds: a round may be cut off at any
+   * place, and a slow mail server should not hold up the end of the service.
+   */
   stop(): Promise<void>
 }
 
@@ -35,7 +38,19 @@ export function keepDoing(
     stop() {
       stopping = true
       wake()
-      return rounds
+      return within(rounds, PATIENCE_MS)
     },
   }
+}
+
+const PATIENCE_MS = 10_000
+
+function within(work: Promise<void>, mostMs: number): Promise<void> {
+  return new Promise((resolve) => {
+    const cutOff = setTimeout(resolve, mostMs)
+    void work.then(() => {
+      clearTimeout(cutOff)
+      resolve()
+    })
+  })
 }
