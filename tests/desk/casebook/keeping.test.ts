@@ -103,7 +103,7 @@ describe('desk: the review before settling', () => {
   })
 })
 
-describe('desk: keeping when settling', () => {
+describe('desk: keeping when settling', { timeout: 90_000 }, () => {
   it('keeps the case as the specialist left it, and what they chose to suggest', async () => {
     const ticket = await handedOver(ODD_WORDS)
     const settled = await world.desk.settleTicket(ticket, {
