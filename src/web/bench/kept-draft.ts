@@ -1,3 +1,5 @@
+import type { TicketView } from '../../../shared/index.js'
+
 /** What a specialist has begun to write about a ticket. */
 export interface AnswerDraft {
   readonly outcome: 'problem' | 'not known' | 'not a plant problem'
@@ -15,10 +17,17 @@ export function readDraft(ticket: string): AnswerDraft | null {
   }
 }
 
-/** Keeps the draft, or forgets it when it is null. */
+export const emptyDraft: AnswerDraft = { outcome: 'problem', problem: '', text: '' }
+
+/** The draft that changing an answer begins from. */
+export function draftOfReply(reply: TicketView['replies'][number] | undefined): AnswerDraft | null {
+  return reply === undefined ? null : { outcome: reply.outcome, problem: reply.problem ?? '', text: reply.text }
+}
+
+/** Keeps the draft, or forgets it when it is null or empty. */
 export function keepDraft(ticket: string, draft: AnswerDraft | null): void {
   try {
-    if (draft === null) sessionStorage.removeItem(place(ticket))
+    if (draft === null || (draft.text === '' && draft.problem === '')) sessionStorage.removeItem(place(ticket))
     else sessionStorage.setItem(place(ticket), JSON.stringify(draft))
   } catch { /* Then it lasts until the sheet is left. */ }
 }

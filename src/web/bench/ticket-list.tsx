@@ -1,84 +1,83 @@
-import { useEffect, useRef, useState } from 'preact/hooks'
-import type { RegionView, TicketList } from '../../../shared/index.js'
-import { momentInWords } from '../wording/day.js'
-import type { StaffService } from '../wire/staff-service.js'
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
+import type { RegionView } from '../../../shared/index.js'
 import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
+import type { StaffService } from '../wire/staff-service.js'
+import type { TicketWanted } from '../wire/ticket-service.js'
+import { FindForm } from './find-form.js'
+import { TicketLine } from './ticket-line.js'
+import { foundPile, piles, wantedIn, type PileName } from './ticket-piles.js'
+import { usePile } from './use-pile.js'
 
-export type TicketRow = TicketList['tickets'][number]
-export type ListedState = TicketRow['state']
+/** What the list shows; kept while a ticket is looked at. */
+export interface ListChoice {
+  readonly pile: PileName
+  readonly sought: Partial<TicketWanted>
+}
 
 interface TicketListPageProps {
   readonly service: StaffService
   readonly region: RegionView | null
-  readonly state: ListedState
-  readonly onState: (state: ListedState) => void
-  readonly onOpen: (ticket: string) => void
+  readonly me: string
+  readonly choice: ListChoice
+  readonly onChoice: (choice: ListChoice) => void
 }
 
-/** The waiting tickets in order of need, each with the reason for its place; and those taken or settled. */
-export function TicketListPage({ service, region, state, onState, onOpen }: TicketListPageProps) {
-  const [rows, setRows] = useState<readonly TicketRow[] | null>(null)
-  const [lost, setLost] = useState(false)
-  const [at, setAt] = useState(0)
-  const links = useRef<(HTMLAnchorElement | null)[]>([])
+/** The tickets of a pile in order of need, each with the reason for its place. New ones appear by themselves and take no focus. */
+export function TicketListPage({ service, region, me, choice, onChoice }: TicketListPageProps) {
+  const { pile, sought } = choice
+  const { rows, lost, news } = usePile(service, wantedIn(pile, me, sought))
+  const [finding, setFinding] = useState(pile === 'found')
+  const [current, setCurrent] = useState<string | null>(null)
+  const links = useRef(new Map<string, HTMLAnchorElement>())
+  const focused = useRef<string | null>(null)
 
-  useEffect(() => {
-    let here = true
-    const look = () => {
-      if (document.visibilityState !== 'visible') return
-      void service.tickets(state).then(reply => {
-        if (!here) return
-        setLost(!reply.ok)
-        if (reply.ok) setRows(reply.value.tickets)
-      })
-    }
-    setRows(null)
-    setAt(0)
-    look()
-    const timer = setInterval(look, LOOK_EVERY_MS)
-    document.addEventListener('visibilitychange', look)
-    return () => { here = false; clearInterval(timer); document.removeEventListener('visibilitychange', look) }
-  }, [service, state])
+  // A line that moves up or down in the document loses the focus: give it back to the same ticket.
+  useLayoutEffect(() => {
+    if (focused.current !== null && document.activeElement === document.body) links.current.get(focused.current)?.focus({ preventScroll: true })
+  }, [rows])
 
-  const count = rows?.length ?? 0
-  const moveTo = (place: number) => {
-    const next = Math.max(0, Math.min(count - 1, place))
-    setAt(next)
-    links.current[next]?.focus()
+  const order = rows?.map(row => row.ticket) ?? []
+  function step(by: number): void {
+    const at = current === null ? -1 : order.indexOf(current)
+    const onIt = at >= 0 && document.activeElement === links.current.get(order[at] ?? '')
+    const next = order[Math.max(0, Math.min(order.length - 1, onIt ? at + by : Math.max(0, at)))]
+    if (next !== undefined) links.current.get(next)?.focus()
   }
+  const show = (next: PileName) => { setCurrent(null); focused.current = null; setFinding(false); onChoice({ pile: next, sought }) }
   const actions: KeyAction[] = [
-    { key: 'D', words: 'Down to the next ticket', run: () => moveTo(document.activeElement === links.current[at] ? at + 1 : at) },
-    { key: 'U', words: 'Up to the one before', run: () => moveTo(at - 1) },
-    ...states.filter(row => row.state !== state).map(row => ({ key: row.key, words: `Show the ${row.words.toLowerCase()}`, run: () => onState(row.state) })),
+    { key: 'D', words: 'Down to the next ticket', run: () => step(1) },
+    { key: 'U', words: 'Up to the one before', run: () => step(-1) },
+    ...piles.map(row => ({ key: row.key, words: row.words, run: () => show(row.name) })),
+    { key: 'F', words: 'Find tickets', run: () => setFinding(true) },
   ]
-  const keys = useKeys(actions, () => {})
-  const title = states.find(row => row.state === state)?.words ?? ''
-  const districtName = (district: string | null) => region?.districts.find(row => row.district === district)?.name ?? district ?? 'not said'
+  const keys = useKeys(actions, () => setFinding(false))
+  const shown = piles.find(row => row.name === pile) ?? foundPile
+  const districtName = (district: string | null) => region?.districts.find(row => row.district === district)?.name ?? district ?? 'place not said'
 
   return (
     <div class="bench">
       <section class="sheet ledger" aria-labelledby="ledger-title">
         <header class="ledger-head">
-          <h2 id="ledger-title">{title} {rows !== null && <span class="hint">({count})</span>}</h2>
+          <h2 id="ledger-title">{shown.words} {rows !== null && <span class="hint">({rows.length})</span>}</h2>
           <nav class="row" aria-label="Which tickets">
-            {states.map(row => (
-              <button type="button" key={row.state} class="second" aria-current={row.state === state ? 'true' : undefined} onClick={() => onState(row.state)}>{row.words}<kbd>{row.key}</kbd></button>
+            {piles.map(row => (
+              <button type="button" key={row.name} class="second" aria-current={row.name === pile ? 'true' : undefined} onClick={() => show(row.name)}>{row.words}<kbd>{row.key}</kbd></button>
             ))}
+            <button type="button" class="second" aria-expanded={finding} onClick={() => setFinding(!finding)}>Find<kbd>F</kbd></button>
           </nav>
         </header>
+        {finding && <FindForm service={service} region={region} sought={sought} onFind={next => onChoice({ pile: 'found', sought: next })} onLeave={() => setFinding(false)} />}
+        <p class="news" role="status">{news}</p>
         {lost && <p class="fault ledger-note" role="status">We cannot reach the service just now. The list may be old.</p>}
         {rows === null && !lost && <p class="ledger-note">Fetching the tickets …</p>}
-        {rows !== null && count === 0 && <p class="ledger-note">{state === 'waiting' ? 'Nobody is waiting.' : 'None.'}</p>}
-        <ol class="ledger-rows">
+        {rows !== null && rows.length === 0 && <p class="ledger-note">{shown.none}</p>}
+        <ol class="ledger-rows" onFocusOut={() => { focused.current = null }}>
           {rows?.map((row, place) => (
-            <li key={row.ticket} class={row.urgent ? 'ledger-row urgent' : 'ledger-row'}>
-              <span class="number">{place + 1}</span>
-              <div>
-                <p class="why">{row.urgent && <b class="mark">Urgent</b>} {row.why}</p>
-                <a href={`#ticket/${row.ticket}`} ref={link => { links.current[place] = link }} onFocus={() => setAt(place)} onClick={event => { event.preventDefault(); onOpen(row.ticket) }}>{shortened(row.words)}</a>
-              </div>
-              <p class="facts"><span class="written">{row.hostName ?? 'plant not named'}</span><span>{districtName(row.district)}</span><span>{momentInWords(row.openedAt)}</span>{row.takenBy !== null && <span>with {row.takenBy}</span>}</p>
-            </li>
+            <TicketLine
+              key={row.ticket} row={row} number={place + 1} districtName={districtName(row.district)}
+              linkRef={link => { if (link === null) links.current.delete(row.ticket); else links.current.set(row.ticket, link) }}
+              onFocus={() => { setCurrent(row.ticket); focused.current = row.ticket }}
+            />
           ))}
         </ol>
       </section>
@@ -86,15 +85,3 @@ export function TicketListPage({ service, region, state, onState, onOpen }: Tick
     </div>
   )
 }
-
-function shortened(words: string): string {
-  return words.length > 180 ? `${words.slice(0, 179)}…` : words
-}
-
-const states: readonly { readonly state: ListedState, readonly words: string, readonly key: string }[] = [
-  { state: 'waiting', words: 'Waiting', key: '1' },
-  { state: 'taken', words: 'Taken', key: '2' },
-  { state: 'settled', words: 'Settled', key: '3' },
-]
-
-const LOOK_EVERY_MS = 30_000

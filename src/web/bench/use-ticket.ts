@@ -1,0 +1,78 @@
+import { useEffect, useRef, useState } from 'preact/hooks'
+import type { TicketView } from '../../../shared/index.js'
+import type { Reply } from '../wire/reply.js'
+import type { StaffService } from '../wire/staff-service.js'
+import type { TicketChangeBodies } from '../wire/ticket-service.js'
+import { followTickets } from './follow-tickets.js'
+
+export interface TicketInHand {
+  readonly view: TicketView | null
+  /** The view before the last change of the evidence, to show what moved. */
+  readonly before: TicketView | null
+  /** What went wrong last, or null. */
+  readonly fault: string | null
+  /** What others did meanwhile, said quietly. */
+  readonly news: string
+  readonly sending: boolean
+  /** True when the service took the change. */
+  change<Path extends keyof TicketChangeBodies>(path: Path, body: TicketChangeBodies[Path]): Promise<boolean>
+}
+
+/** One ticket as it stands, kept up to date while it is looked at. Nothing here moves the focus. */
+export function useTicket(service: StaffService, ticket: string): TicketInHand {
+  const [view, setView] = useState<TicketView | null>(null)
+  const [before, setBefore] = useState<TicketView | null>(null)
+  const [fault, setFault] = useState<string | null>(null)
+  const [news, setNews] = useState('')
+  const [sending, setSending] = useState(false)
+  const shown = useRef<TicketView | null>(null)
+  const busy = useRef(false)
+
+  function show(next: TicketView, byOthers: boolean): void {
+    const last = shown.current
+    if (last !== null && last.case.revision !== next.case.revision) setBefore(last)
+    if (byOthers && last !== null) {
+      const happened = next.history.slice(last.history.length)
+      const lines = next.case.lines.length - last.case.lines.length
+      if (happened.length > 0) setNews(happened.map(event => `${event.by ?? 'The asker'}: ${event.what}`).join('. '))
+      else if (last.case.revision !== next.case.revision) setNews(lines > 0 ? 'The asker filled in another line.' : 'The asker’s sheet has changed.')
+    }
+    shown.current = next
+    setView(next)
+  }
+
+  async function look(byOthers: boolean): Promise<void> {
+    const reply = await service.ticket(ticket)
+    // While a change of our own is under way its reply is the newer one.
+    if (busy.current) return
+    if (reply.ok) { show(reply.value, byOthers); if (byOthers) return; setFault(null) }
+    else if (!byOthers) setFault(inWords(reply))
+  }
+
+  useEffect(() => {
+    void look(false)
+    return followTickets(changed => { if (changed === null || changed === ticket) void look(true) })
+  }, [ticket])
+
+  return {
+    view, before, fault, news, sending,
+    async change(path, body) {
+      if (busy.current) return false
+      busy.current = true
+      setSending(true)
+      const reply = await service.changeTicket(ticket, path, body)
+      busy.current = false
+      setSending(false)
+      setFault(reply.ok ? null : inWords(reply))
+      if (reply.ok) { show(reply.value, false); setNews('') }
+      // Somebody else may have been quicker: show how it stands.
+      else if (reply.trouble.kind === 'refused') void look(true)
+      return reply.ok
+    },
+  }
+}
+
+function inWords(reply: Reply<unknown>): string | null {
+  if (reply.ok || reply.trouble.kind === 'stopped') return null
+  return reply.trouble.kind === 'refused' ? reply.trouble.detail : 'We cannot reach the service just now. Nothing was lost; please try again.'
+}
