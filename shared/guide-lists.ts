@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { EntryOffer, FlagCard, HostOffer, MAX_WORDS } from './case.js'
+import { CheckCard, EntryOffer, FlagCard, HostOffer, MAX_WORDS } from './case.js'
 
 /** A plant to choose from. */
 export const HostRow = z.object({ host: z.string(), name: z.string(), called: z.array(z.string()) }).meta({ id: 'HostRow' })
@@ -19,6 +19,9 @@ export const ProblemRows = z.object({
     leftOut: z.array(z.string()),
   })),
 }).meta({ id: 'ProblemRows' })
+
+/** The checks that tell the problems of a plant apart, for a specialist to ask back. */
+export const CheckRows = z.object({ checks: z.array(CheckCard) }).meta({ id: 'CheckRows' })
 
 export const RegionView = z.object({
   name: z.string(), helpline: z.string(), demonstration: z.boolean(), units: z.string(), language: z.string(),
@@ -40,5 +43,6 @@ export type HostRows = z.infer<typeof HostRows>
 export type ComplaintRow = z.infer<typeof ComplaintRow>
 export type ComplaintRows = z.infer<typeof ComplaintRows>
 export type ProblemRows = z.infer<typeof ProblemRows>
+export type CheckRows = z.infer<typeof CheckRows>
 export type RegionView = z.infer<typeof RegionView>
 export type Suggestions = z.infer<typeof Suggestions>

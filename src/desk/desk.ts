@@ -1,7 +1,8 @@
 import type {
-  AddWords, AnswerCheck, AskBack, CallList, CarryOn, CaseView, ChangePassword, ChangeRole, CodeSecret, Colleagues,
-  ComplaintRows, ConfirmCode, ConfirmPassword, HandOn, HandOver, HelplineSettings, HostRows, Invitation,
-  InvitationView, Invite, Join, KeptCases, KeptSuggestions, LookAtInvitation, MailView, Me, NoteCall, NoteForColleagues,
+  AddWords, AnswerCheck, AskBack, CallList, CarryOn, CaseView, ChangePassword, ChangeRole, CheckRows, CodeSecret,
+  Colleagues, ComplaintRows, ConfirmCode, ConfirmPassword, HandOn, HandOver, HelplineSettings, HostRows, Invitation,
+  InvitationView, Invite, Join, KeptCases, KeptSuggestions, LookAtInvitation, MailView, Me, NoteCall,
+  NoteForColleagues,
   OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, ProblemRows, RecordResult, RecoveryCodes, RegionView,
   ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, Suggestions, TakeBack, TicketContact,
   TicketList, TicketView,
@@ -47,7 +48,7 @@ import { readContact } from './tickets/ticket-contact.js'
 import {
   amendTicket, giveBack, handOn, listColleagues, noteForColleagues, reopenTicket, settleTicket, showTicket, takeTicket,
 } from './tickets/ticket-desk.js'
-import { complaintRows, hostRows, problemRows, regionView, suggestionsFor } from './views/guide-lists.js'
+import { checkRows, complaintRows, hostRows, problemRows, regionView, suggestionsFor } from './views/guide-lists.js'
 import { showCase } from './views/show-case.js'
 
 /** Whoever asks: a signed-in person, or null for the public. */
@@ -59,6 +60,7 @@ export interface Desk {
   hosts(): HostRows
   complaints(host: string): ComplaintRows
   problems(host: string): ProblemRows
+  checks(host: string): CheckRows
   suggest(words: string): Suggestions
 
   openCase(body: OpenCase, who: Who): Promise<CaseView>
@@ -159,6 +161,7 @@ export function createDesk(parts: DeskParts): Desk {
     hosts: () => hostRows(guide()),
     complaints: (host) => complaintRows(guide(), host),
     problems: (host) => problemRows(guide(), host),
+    checks: (host) => checkRows(guide(), host),
     suggest: (words) => suggestionsFor(room.knowledge(), words),
 
     openCase: (body, who) => openCase(room, body, who),

@@ -9,6 +9,10 @@ const PAGES: readonly (readonly [address: string | string[], file: string])[] = 
   ['/sheet', 'sheet.html'],
   ['/bench', 'bench.html'],
   ['/sign-in', 'sign-in.html'],
+  ['/people', 'people.html'],
+  ['/account', 'account.html'],
+  // An invitation's token stands after '#'.
+  ['/join', 'join.html'],
 ]
 
 /** Headers of the files that pages elsewhere load: the panel's script and its modules. */

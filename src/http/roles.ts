@@ -18,6 +18,7 @@ export const roles: Readonly<Record<string, Access>> = {
   'GET /api/guide/hosts': 'anyone',
   'GET /api/guide/hosts/:host/complaints': 'anyone',
   'GET /api/guide/hosts/:host/problems': SPECIALISTS,
+  'GET /api/guide/hosts/:host/checks': SPECIALISTS,
   'POST /api/suggest': 'anyone',
   'GET /api/guide/state': HELPLINE,
 

@@ -1,11 +1,11 @@
-import type { ComplaintRows, HostRows, ProblemRows, RegionView, Suggestions } from '../../../shared/index.js'
+import type { CheckRows, ComplaintRows, HostRows, ProblemRows, RegionView, Suggestions } from '../../../shared/index.js'
 import type { Guide, Host, Problem } from '../../guide/index.js'
 import { hearWords } from '../cases/hear-words.js'
 import { DeskFault } from '../desk-fault.js'
 import { hostNamed, redFlagNamed } from '../guide-names.js'
 import type { Knowledge } from '../room.js'
 import { answerText } from './answer-text.js'
-import { flagCard } from './cards.js'
+import { checkCard, flagCard } from './cards.js'
 import { offers } from './place-view.js'
 
 /** The host name that stands for every host in the list of problems. */
@@ -44,6 +44,13 @@ export function problemRows(guide: Guide, hostName: string): ProblemRows {
       }
     }).sort((a, b) => a.name.localeCompare(b.name, 'en')),
   }
+}
+
+/** The checks that tell the problems of one plant apart, or all checks for 'any', in the guide's order. */
+export function checkRows(guide: Guide, hostName: string): CheckRows {
+  const checks = hostName === ANY_HOST
+    ? guide.checks : [...findHost(guide, hostName).checks].flatMap((number) => guide.checks[number] ?? [])
+  return { checks: checks.map(checkCard) }
 }
 
 /** What words would lead to, were they a case. Nothing is kept. */

@@ -1,4 +1,4 @@
-import { ComplaintRows, GuideState, HostRows, ProblemRows, RegionView, Suggest, Suggestions } from '../../../shared/index.js'
+import { CheckRows, ComplaintRows, GuideState, HostRows, ProblemRows, RegionView, Suggest, Suggestions } from '../../../shared/index.js'
 import { defineRoute, type Route } from '../route.js'
 
 /** What the guide knows, as lists to choose from. */
@@ -22,6 +22,11 @@ export const guideRoutes: readonly Route[] = [
     summary: 'A plant\'s problems with their advice; those of every plant for the host "any".',
     reply: ProblemRows,
     handle: ({ desk, part }) => desk.problems(part('host')),
+  }),
+  defineRoute('GET', '/api/guide/hosts/:host/checks', {
+    summary: 'The checks that tell a plant\'s problems apart; all checks for the host "any".',
+    reply: CheckRows,
+    handle: ({ desk, part }) => desk.checks(part('host')),
   }),
   defineRoute('GET', '/api/guide/state', {
     summary: 'Which guide is in use since when, and a later change that was not taken up.',

@@ -1,7 +1,7 @@
 import { render } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import type { Person, RegionView } from '../../../shared/index.js'
-import { TicketListPage, type ListedState } from '../bench/ticket-list.js'
+import { TicketListPage, type ListChoice } from '../bench/ticket-list.js'
 import { TicketSheet } from '../bench/ticket-sheet.js'
 import { MailNotes } from '../bench/mail-notes.js'
 import { createMailService } from '../wire/mail-service.js'
@@ -16,14 +16,14 @@ const mail = createMailService()
 
 function BenchPage({ person, region }: { readonly person: Person, readonly region: RegionView | null }) {
   const [ticket, setTicket] = useState(ticketInAddress)
-  const [state, setState] = useState<ListedState>('waiting')
+  const [choice, setChoice] = useState<ListChoice>({ pile: 'waiting', sought: {} })
   useEffect(() => {
     const follow = () => setTicket(ticketInAddress())
     window.addEventListener('hashchange', follow)
     return () => window.removeEventListener('hashchange', follow)
   }, [])
   return ticket === null
-    ? <TicketListPage service={service} region={region} state={state} onState={setState} onOpen={open => { location.hash = `ticket/${open}` }} />
+    ? <TicketListPage service={service} region={region} me={person.name} choice={choice} onChoice={setChoice} />
     : <TicketSheet key={ticket} service={service} region={region} ticket={ticket} me={person.name} onList={() => { location.hash = '' }} />
 }
 

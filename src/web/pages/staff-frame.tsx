@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
-import type { Person, RegionView, Role } from '../../../shared/index.js'
+import type { Me, RegionView, Role } from '../../../shared/index.js'
 import { GuideNews } from './guide-news.js'
 import { WordingProvider } from '../wording/language.js'
 import { staffWording } from '../wording/staff.js'
@@ -10,26 +10,32 @@ interface StaffFrameProps {
   readonly service: StaffService
   readonly title: string
   /** This page's own address, to come back to after signing in. */
-  readonly here: '/sheet' | '/bench'
+  readonly here: StaffPage
   readonly roles: readonly Role[]
-  readonly children: (person: Person, region: RegionView | null) => ComponentChildren
+  readonly children: (person: Me, region: RegionView | null) => ComponentChildren
 }
 
 /** Who is signed in and where, above a staff page. Someone not signed in is sent to the sign-in page. */
 export function StaffFrame({ service, title, here, roles, children }: StaffFrameProps) {
-  const [person, setPerson] = useState<Person | null>(null)
+  const [person, setPerson] = useState<Me | null>(null)
   const [region, setRegion] = useState<RegionView | null>(null)
   const [lost, setLost] = useState(false)
   const [round, setRound] = useState(0)
 
   useEffect(() => {
-    void service.session().then(reply => {
-      if (!reply.ok) setLost(true)
-      else if (reply.value.person === null) location.replace(`/sign-in?next=${here}`)
-      else setPerson(reply.value.person)
-    })
+    void whoIsHere()
     void service.region().then(reply => { if (reply.ok) setRegion(reply.value) })
   }, [round])
+
+  async function whoIsHere(): Promise<void> {
+    // A signed-out visit is no error, so it is asked in a way that does not answer with one.
+    const session = await service.session()
+    if (session.ok && session.value.person === null) { location.replace(`/sign-in?next=${here}`); return }
+    const me = session.ok ? await service.me() : null
+    if (me === null || !me.ok) setLost(true)
+    else if (me.value.codes === 'to be set up' && here !== '/account') location.replace('/account')
+    else setPerson(me.value)
+  }
 
   async function signOut(): Promise<void> {
     await service.signOut()
@@ -41,6 +47,11 @@ export function StaffFrame({ service, title, here, roles, children }: StaffFrame
       <header class="masthead">
         <h1>{title} {region !== null && <span>{region.helpline}{region.demonstration && ' (demonstration)'}</span>}</h1>
         {person !== null && (
+          <nav class="staff-ways" aria-label="Pages">
+            {staffPages.filter(way => way.roles.includes(person.role)).map(way => <a key={way.page} href={way.page} aria-current={way.page === here ? 'page' : undefined}>{way.words}</a>)}
+          </nav>
+        )}
+        {person !== null && (
           <p class="row"><span>Signed in: {person.name}, {person.role}</span> <button type="button" class="quiet" onClick={() => void signOut()}>Sign out</button></p>
         )}
       </header>
@@ -51,8 +62,18 @@ export function StaffFrame({ service, title, here, roles, children }: StaffFrame
         )}
         {person !== null && (roles.includes(person.role)
           ? <WordingProvider value={staffWording}>{children(person, region)}</WordingProvider>
-          : <p>This page is for another role than yours ({person.role}). <a href={here === '/bench' ? '/sheet' : '/bench'}>Go to your own page</a></p>)}
+          : <p>This page is for another role than yours ({person.role}). <a href={person.role === 'volunteer' ? '/sheet' : '/bench'}>Go to your own page</a></p>)}
       </main>
     </>
   )
 }
+
+export type StaffPage = '/sheet' | '/bench' | '/people' | '/account'
+
+/** The pages of the helpline's people, and whose they are. */
+const staffPages: readonly { readonly page: StaffPage, readonly words: string, readonly roles: readonly Role[] }[] = [
+  { page: '/sheet', words: 'Call sheet', roles: ['volunteer', 'specialist'] },
+  { page: '/bench', words: 'Bench', roles: ['specialist', 'administrator'] },
+  { page: '/people', words: 'People', roles: ['administrator'] },
+  { page: '/account', words: 'My account', roles: ['volunteer', 'specialist', 'administrator'] },
+]

@@ -1,0 +1,48 @@
+import { useState } from 'preact/hooks'
+import type { PeopleList, Role } from '../../../shared/index.js'
+import type { PersonChangeBodies } from '../wire/people-service.js'
+import { dayInWords } from '../wording/day.js'
+import { roleNames } from './role-names.js'
+
+interface PersonLineProps {
+  readonly person: PeopleList['people'][number]
+  /** True for the line of whoever looks. */
+  readonly mine: boolean
+  readonly onChange: <Path extends keyof PersonChangeBodies>(path: Path, body: PersonChangeBodies[Path], said: string) => void
+}
+
+/** One person with what an administrator may do. Removing asks twice. */
+export function PersonLine({ person, mine, onChange }: PersonLineProps) {
+  const { name } = person
+  const [removing, setRemoving] = useState(false)
+  return (
+    <li class="person">
+      <p>
+        <b>{name}</b>{mine && ' (you)'}{' '}
+        <span class="origin">since {dayInWords(person.madeAt)}, {person.codes ? 'one-time codes on' : 'no one-time codes'}, {person.sessions === 0 ? 'not signed in' : person.sessions === 1 ? 'signed in once' : `signed in ${person.sessions} times`}</span>
+      </p>
+      <div class="row">
+        <label>
+          <span class="hush">Role of {name}</span>
+          <select class="role" value={person.role} disabled={mine} onChange={event => onChange('role', { name, role: roleNamed(event.currentTarget.value) }, `${name} now has another role, and signs in anew.`)}>
+            {roleNames.map(row => <option key={row.role} value={row.role}>{row.words}</option>)}
+          </select>
+        </label>
+        <button type="button" class="quiet" disabled={person.sessions === 0} aria-label={`Sign ${name} out everywhere`} onClick={() => onChange('sign-out', { name }, `${name} is signed out everywhere.`)}>Sign out everywhere</button>
+        {person.codes && !mine && <button type="button" class="quiet" aria-label={`Forget the one-time codes of ${name}`} onClick={() => onChange('forget-codes', { name }, `The one-time codes of ${name} are forgotten.`)}>Forget the codes</button>}
+        {!mine && (removing
+          ? (
+            <span class="row" role="group" aria-label={`Remove ${name}`}>
+              <button type="button" class="main" onClick={() => onChange('remove', { name }, `${name} is removed; their open tickets wait again.`)}>Yes, remove {name}</button>
+              <button type="button" class="quiet" onClick={() => setRemoving(false)}>Keep</button>
+            </span>
+          )
+          : <button type="button" class="quiet" aria-label={`Remove ${name}`} onClick={() => setRemoving(true)}>Remove</button>)}
+      </div>
+    </li>
+  )
+}
+
+function roleNamed(value: string): Role {
+  return roleNames.find(row => row.role === value)?.role ?? 'volunteer'
+}
