@@ -14,6 +14,8 @@ const orNothing = <Schema extends z.ZodType>(schema: Schema) => z.preprocess((se
 export const TicketRow = z.object({
   ticket: z.string(), state: TicketState, openedAt: z.string(), words: z.string(),
   host: z.string().nullable(), hostName: z.string().nullable(), district: z.string().nullable(),
+  /** Plants that the words may mean, best first, at most two; empty once the plant is settled. */
+  plantGuesses: z.array(z.string()),
   urgent: z.boolean(),
   /** Why it stands where it stands: 'Red flag: …', 'Waiting 3 hours', 'Could be late blight, to be reported'. */
   why: z.string(),

@@ -40,6 +40,12 @@ describe('the problems to choose from', () => {
     ])
   })
 
+  it('looks at what a problem does only where no name has the words', () => {
+    const told = problems.map(each => ({ ...each, what: each.problem === 'apple-scab' ? 'A fungus that comes late and makes olive spots.' : '' }))
+    expect(titles(groupProblems(told, { plants: [], differential: [], typed: 'late' }))).toEqual([['Tomato', 'tomato-late-blight']])
+    expect(titles(groupProblems(told, { plants: [], differential: [], typed: 'olive' }))).toEqual([['Apple', 'apple-scab']])
+  })
+
   it('finds nothing for words that no problem has', () => {
     expect(groupProblems(problems, { plants: ['tomato'], differential, typed: 'moon' })).toEqual({ groups: [], hidden: 0 })
   })

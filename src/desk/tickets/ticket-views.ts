@@ -1,13 +1,16 @@
 import type { TicketRow, TicketView } from '../../../shared/index.js'
+import type { Guide } from '../../guide/index.js'
 import {
   casebookCases, colleagueNotesOf, contactOf, type Db, questionsOf, relatedTo, repliesOf, ticketChanges, ticketsById, ticketsMergedInto, ticketsWithMark,
   type TicketWithTaker,
 } from '../../store/index.js'
+import type { CaseFile } from '../cases/case-file.js'
 import { readCaseFile } from '../cases/read-case-file.js'
 import { hostNamed, problemNamed } from '../guide-names.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
 import { likelyLines } from '../views/likely-lines.js'
+import { offers } from '../views/place-view.js'
 import { showCase } from '../views/show-case.js'
 import { lastAnswered, questionView } from './question-view.js'
 import { caseOf } from './find-ticket.js'
@@ -17,6 +20,9 @@ import { sampleViews } from './sample-views.js'
 import { problemOf } from './sought.js'
 import { standingOf } from './standing.js'
 import { openMoves, ticketStateOf } from './ticket-moves.js'
+
+/** More guesses at the plant than this are a list to read, not a hint. */
+const MOST_GUESSES = 2
 
 /** One row of the list of tickets. */
 export async function ticketRow(room: Room, ticket: TicketWithTaker): Promise<TicketRow> {
@@ -29,9 +35,15 @@ export async function ticketRow(room: Room, ticket: TicketWithTaker): Promise<Ti
   return {
     ticket: String(ticket.id), state: ticketStateOf(ticket), openedAt: ticket.opened_at, words: file.words[0] ?? '',
     host: host?.id ?? null, hostName: host?.name ?? null, district: file.district,
+    plantGuesses: host === null ? plantGuesses(guide, file) : [],
     urgent: ticket.urgent > 0, takenBy: ticket.taker, ...standingOf(guide, ticket, room.now()),
     problemName: settledAs ?? (problem === null ? null : problemNamed(guide, problem)?.name ?? null),
   }
+}
+
+function plantGuesses(guide: Guide, { matched }: CaseFile): string[] {
+  const { entries, hosts } = offers(guide, matched)
+  return [...new Set([...entries.map(({ hostName }) => hostName), ...hosts.map(({ name }) => name)])].slice(0, MOST_GUESSES)
 }
 
 /** The whole ticket on one sheet. */

@@ -21,7 +21,11 @@ export function checksInOrder(view: Pick<CaseView, 'step' | 'lines'>, ofPlant: r
   if (step.kind === 'ask') offer(step.check, 'is open on their sheet')
   if (step.kind === 'conclude') for (const turn of step.turns) if (!isAnswered(turn.check)) offer(turn.check, 'could change the answer')
   for (const line of view.lines) if (!isAnswered(line.check)) offer(line.check, `they said “${line.answer}”`)
-  for (const check of ofPlant) if (!isAnswered(check)) offer(check, '')
+  // What only a laboratory can see is sent as a sample, not asked.
+  for (const check of ofPlant) if (!isAnswered(check) && check.effort !== SEND_A_SAMPLE) offer(check, '')
   for (const line of answered) offer(line.check, `answered: ${line.answer}`)
   return [...offered.values()]
 }
+
+/** The effort of a check that a laboratory makes, as the guide spells it. */
+const SEND_A_SAMPLE = 'send a sample'

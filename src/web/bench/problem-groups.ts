@@ -27,10 +27,12 @@ interface Setting {
  */
 export function groupProblems(problems: readonly ProblemRow[], { plants, differential, typed }: Setting): GroupedProblems {
   const wanted = fold(typed).split(' ').filter(word => word !== '')
-  const fits = (row: ProblemRow) => wanted.every(word => fold(`${row.name} ${row.plants.map(plant => plant.name).join(' ')} ${row.what}`).includes(word))
-  const byName = (row: ProblemRow) => wanted.every(word => fold(row.name).includes(word))
+  const holds = (text: string) => wanted.every(word => fold(text).includes(word))
+  const byName = problems.filter(row => holds(`${row.name} ${row.plants.map(plant => plant.name).join(' ')}`))
+  // What a problem does is looked at only where no name helps: it is full of common words.
+  const fitting = byName.length > 0 ? byName : problems.filter(row => holds(row.what))
 
-  const left = new Map(problems.filter(fits).map(row => [row.problem, row]))
+  const left = new Map(fitting.map(row => [row.problem, row]))
   const take = (rows: readonly ProblemRow[]) => { for (const row of rows) left.delete(row.problem); return rows }
   const groups: ProblemGroup[] = []
   const add = (title: string, rows: readonly ProblemRow[]) => { if (rows.length > 0) groups.push({ title, rows: take(rows) }) }
@@ -44,8 +46,7 @@ export function groupProblems(problems: readonly ProblemRow[], { plants, differe
   }
   if (wanted.length === 0) return { groups, hidden: left.size }
 
-  const others = [...left.values()].sort((one, other) => Number(byName(other)) - Number(byName(one)))
-  const shown = take(others.slice(0, MOST_OF_OTHERS))
+  const shown = take([...left.values()].slice(0, MOST_OF_OTHERS))
   for (const title of new Set(shown.map(plantTitle))) groups.push({ title, rows: shown.filter(row => plantTitle(row) === title) })
   return { groups, hidden: left.size }
 }

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { SettleTicket, TicketView } from '../../../shared/index.js'
 import { useRows } from '../case/use-rows.js'
 import type { StaffService } from '../wire/staff-service.js'
@@ -27,6 +27,9 @@ export function SettleForm({ service, view, sending, onSend, onLeave }: SettleFo
   const [fault, setFault] = useState<string | null>(null)
   const [reviewing, setReviewing] = useState(false)
   const text = useRef<HTMLTextAreaElement>(null)
+  // At the head of the text, where a greeting goes.
+  const toHead = () => { text.current?.setSelectionRange(0, 0); text.current?.scrollTo({ top: 0 }) }
+  useLayoutEffect(toHead, [reviewing])
 
   const { outcome, problem } = draft
   const chosen = problems.find(row => row.problem === problem) ?? null
@@ -39,8 +42,7 @@ export function SettleForm({ service, view, sending, onSend, onLeave }: SettleFo
     change({ problem: next })
     if (draft.text.trim() === '' || draft.text === putIn) advise(advice)
     setFault(null)
-    // At the head of the advice, where a greeting goes.
-    setTimeout(() => { text.current?.setSelectionRange(0, 0); text.current?.scrollTo({ top: 0 }) })
+    setTimeout(toHead)
   }
 
   function goOn(): void {

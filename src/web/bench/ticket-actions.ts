@@ -12,7 +12,7 @@ export interface TicketAction {
 }
 
 /** What can be done with a ticket now, each with its key; the most usual first. Nothing that the service would refuse is offered. */
-export function ticketActions({ moves }: Pick<TicketView, 'moves'>): readonly TicketAction[] {
+export function ticketActions({ moves, samples }: Pick<TicketView, 'moves' | 'samples'>): readonly TicketAction[] {
   const may = (move: TicketView['moves'][number]) => moves.includes(move)
   const open = (key: string, words: string, form: FormName): TicketAction => ({ key, words, does: { kind: 'open', form } })
   const send = (key: string, words: string, path: 'take' | 'give-back' | 'unmerge'): TicketAction => ({ key, words, does: { kind: 'send', path } })
@@ -20,7 +20,7 @@ export function ticketActions({ moves }: Pick<TicketView, 'moves'>): readonly Ti
     ...(may('take') ? [send('T', 'Take this ticket', 'take')] : []),
     ...(may('settle') ? [open('A', 'Answer and settle', 'answer')] : may('amend') ? [open('A', 'Change the answer', 'answer')] : []),
     ...(may('ask back') ? [open('Q', 'Ask the asker back', 'ask back')] : []),
-    ...(may('record result') ? [open('R', 'Write down the laboratory’s result', 'result')] : []),
+    ...(may('record result') && samples.some(sample => sample.result === null) ? [open('R', 'Write down the laboratory’s result', 'result')] : []),
     ...(may('send sample') ? [open('S', 'Send a sample to a laboratory', 'sample')] : []),
     open('N', 'Note for colleagues', 'note'),
     ...(may('hand on') ? [open('H', 'Hand to a colleague', 'hand on')] : []),

@@ -21,7 +21,7 @@ export function TicketLine({ row, number, districtName, linkRef, onFocus }: Tick
       </div>
       <p class="facts">
         <span>Ticket {row.ticket}</span>
-        {row.hostName === null ? <span>plant not settled</span> : <span class="written">{row.hostName}</span>}
+        {row.hostName === null ? <span>plant not settled{row.plantGuesses.length > 0 && `, perhaps ${row.plantGuesses.join(' or ')}`}</span> : <span class="written">{row.hostName}</span>}
         {row.problemName !== null && <span>{row.state === 'settled' ? '' : 'likeliest: '}{row.problemName}</span>}
         <span>{districtName}</span>
         {row.dueAt !== null && <span>answer by {momentInWords(row.dueAt)}</span>}
