@@ -4,6 +4,7 @@ import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
 import type { StaffService } from '../wire/staff-service.js'
 import type { TicketWanted } from '../wire/ticket-service.js'
 import { FindForm } from './find-form.js'
+import { StuckMail } from './stuck-mail.js'
 import { TicketLine } from './ticket-line.js'
 import { foundPile, piles, wantedIn, type PileName } from './ticket-piles.js'
 import { usePile } from './use-pile.js'
@@ -30,11 +31,20 @@ export function TicketListPage({ service, region, me, choice, onChoice }: Ticket
   const [current, setCurrent] = useState<string | null>(null)
   const links = useRef(new Map<string, HTMLAnchorElement>())
   const focused = useRef<string | null>(null)
+  const title = useRef<HTMLHeadingElement>(null)
 
   // A line that moves up or down in the document loses the focus: give it back to the same ticket.
   useLayoutEffect(() => {
     if (focused.current !== null && document.activeElement === document.body) links.current.get(focused.current)?.focus({ preventScroll: true })
   }, [rows])
+
+  const toTitle = () => title.current?.focus({ preventScroll: true })
+  // Keys act only where the focus is: it starts on the sheet, and never falls off it.
+  useLayoutEffect(toTitle, [])
+  const leaveFinding = () => {
+    setFinding(false)
+    setTimeout(() => { if (document.activeElement === document.body) toTitle() })
+  }
 
   const order = rows?.map(row => row.ticket) ?? []
   function step(by: number): void {
@@ -43,22 +53,22 @@ export function TicketListPage({ service, region, me, choice, onChoice }: Ticket
     const next = order[Math.max(0, Math.min(order.length - 1, onIt ? at + by : Math.max(0, at)))]
     if (next !== undefined) links.current.get(next)?.focus()
   }
-  const show = (next: PileName) => { setCurrent(null); focused.current = null; setFinding(false); onChoice({ pile: next, sought }) }
+  const show = (next: PileName) => { setCurrent(null); focused.current = null; leaveFinding(); onChoice({ pile: next, sought }) }
   const actions: KeyAction[] = [
     { key: 'D', words: 'Down to the next ticket', run: () => step(1) },
     { key: 'U', words: 'Up to the one before', run: () => step(-1) },
     ...piles.map(row => ({ key: row.key, words: row.words, run: () => show(row.name) })),
     { key: 'F', words: 'Find tickets', run: () => setFinding(true) },
   ]
-  const keys = useKeys(actions, () => setFinding(false))
+  const keys = useKeys(actions, leaveFinding)
   const shown = piles.find(row => row.name === pile) ?? foundPile
   const districtName = (district: string | null) => region?.districts.find(row => row.district === district)?.name ?? district ?? 'place not said'
 
   return (
-    <div class="bench">
+    <div class="bench" data-keys>
       <section class="sheet ledger" aria-labelledby="ledger-title">
         <header class="ledger-head">
-          <h2 id="ledger-title">{shown.words} {rows !== null && <span class="hint">({rows.length})</span>}</h2>
+          <h2 id="ledger-title" tabIndex={-1} ref={title}>{shown.words} {rows !== null && <span class="hint">({rows.length})</span>}</h2>
           <nav class="row" aria-label="Which tickets">
             {piles.map(row => (
               <button type="button" key={row.name} class="second" aria-current={row.name === pile ? 'true' : undefined} onClick={() => show(row.name)}>{row.words}<kbd>{row.key}</kbd></button>
@@ -66,7 +76,8 @@ export function TicketListPage({ service, region, me, choice, onChoice }: Ticket
             <button type="button" class="second" aria-expanded={finding} onClick={() => setFinding(!finding)}>Find<kbd>F</kbd></button>
           </nav>
         </header>
-        {finding && <FindForm service={service} region={region} sought={sought} onFind={next => onChoice({ pile: 'found', sought: next })} onLeave={() => setFinding(false)} />}
+        {finding && <FindForm service={service} region={region} sought={sought} onFind={next => { onChoice({ pile: 'found', sought: next }); setTimeout(toTitle) }} onLeave={leaveFinding} />}
+        <StuckMail service={service} />
         <p class="news" role="status">{news}</p>
         {lost && <p class="fault ledger-note" role="status">We cannot reach the service just now. The list may be old.</p>}
         {rows === null && !lost && <p class="ledger-note">Fetching the tickets …</p>}

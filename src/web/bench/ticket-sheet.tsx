@@ -36,7 +36,11 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
   const toTitle = () => title.current?.focus()
   useEffect(() => { if (view !== null) toTitle() }, [view === null])
 
-  const leave = () => { if (form !== null) { setForm(null); setTimeout(toTitle) } }
+  // The focus never falls off the sheet: keys act only where it is.
+  const leave = () => {
+    setForm(null)
+    setTimeout(() => { if (form !== null || document.activeElement === document.body) toTitle() })
+  }
   async function send<Path extends keyof TicketChangeBodies>(path: Path, body: TicketChangeBodies[Path]): Promise<void> {
     if (!await change(path, body)) return
     if (path === 'settle' || path === 'amend') keepDraft(ticket, null)
@@ -51,7 +55,7 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
   const keys = useKeys(keyed, leave)
 
   return (
-    <div class="bench">
+    <div class="bench" data-keys>
       <section class="sheet" aria-labelledby="ticket-title">
         <header class="sheet-head">
           <h2 id="ticket-title" tabIndex={-1} ref={title}>Ticket {ticket}</h2>

@@ -28,13 +28,12 @@ export function StaffFrame({ service, title, here, roles, children }: StaffFrame
   }, [round])
 
   async function whoIsHere(): Promise<void> {
-    // A signed-out visit is no error, so it is asked in a way that does not answer with one.
-    const session = await service.session()
-    if (session.ok && session.value.person === null) { location.replace(`/sign-in?next=${here}`); return }
-    const me = session.ok ? await service.me() : null
-    if (me === null || !me.ok) setLost(true)
-    else if (me.value.codes === 'to be set up' && here !== '/account') location.replace('/account')
-    else setPerson(me.value)
+    const reply = await service.session()
+    if (!reply.ok) { setLost(true); return }
+    const { person: me } = reply.value
+    if (me === null) location.replace(`/sign-in?next=${here}`)
+    else if (me.codes === 'to be set up' && here !== '/account') location.replace('/account')
+    else setPerson(me)
   }
 
   async function signOut(): Promise<void> {
