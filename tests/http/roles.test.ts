@@ -25,7 +25,7 @@ describe('the table of roles', () => {
   // What the design says of people, route family by family; a route of no family here must be the public's.
   const families: readonly (readonly [family: RegExp, mayUse: readonly Someone[]])[] = [
     [/^\w+ \/api\/(tickets|casebook|tree-suggestions|colleagues|mail)(\/|$)/, ['specialist', 'administrator']],
-    [/^\w+ \/api\/guide\/hosts\/:host\/problems$/, ['specialist', 'administrator']],
+    [/^\w+ \/api\/guide\/hosts\/:host\/(problems|checks)$/, ['specialist', 'administrator']],
     [/^\w+ \/api\/(people|settings)(\/|$)/, ['administrator']],
     [/^\w+ \/api\/guide\/state$/, Role.options],
     [/^\w+ \/api\/calls(\/|$)/, Role.options],

@@ -3,29 +3,14 @@
  * is to be looked at again. While the stream of changes is down it asks to look every half minute. Returns how to stop.
  */
 export function followTickets(onChange: (ticket: string | null) => void): () => void {
-  let source: EventSource | null = null
-  let wasOpen = false
-  const look = () => { if (document.visibilityState === 'visible' && source?.readyState !== EventSource.OPEN) onChange(null) }
+  // The service begins every stream, and so every new one after a break, with a change of anything.
+  const source = new EventSource('/api/tickets/events')
+  source.addEventListener('change', event => onChange(ticketIn(event.data)))
+  const look = () => { if (document.visibilityState === 'visible' && source.readyState !== EventSource.OPEN) onChange(null) }
   const timer = setInterval(look, LOOK_EVERY_MS)
-
-  function listen(): void {
-    source = new EventSource('/api/tickets/events')
-    source.addEventListener('open', () => {
-      // What happened between two streams is in neither.
-      if (wasOpen) onChange(null)
-      wasOpen = true
-    })
-    const hear = (event: MessageEvent) => onChange(ticketIn(event.data))
-    source.addEventListener('message', hear)
-    source.addEventListener('ticket', hear)
-  }
-  listen()
-  const seen = () => { if (document.visibilityState === 'visible') onChange(null) }
-  document.addEventListener('visibilitychange', seen)
   return () => {
     clearInterval(timer)
-    source?.close()
-    document.removeEventListener('visibilitychange', seen)
+    source.close()
   }
 }
 

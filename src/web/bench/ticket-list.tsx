@@ -4,7 +4,6 @@ import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
 import type { StaffService } from '../wire/staff-service.js'
 import type { TicketWanted } from '../wire/ticket-service.js'
 import { FindForm } from './find-form.js'
-import { StuckMail } from './stuck-mail.js'
 import { TicketLine } from './ticket-line.js'
 import { foundPile, piles, wantedIn, type PileName } from './ticket-piles.js'
 import { usePile } from './use-pile.js'
@@ -77,7 +76,6 @@ export function TicketListPage({ service, region, me, choice, onChoice }: Ticket
           </nav>
         </header>
         {finding && <FindForm service={service} region={region} sought={sought} onFind={next => { onChoice({ pile: 'found', sought: next }); setTimeout(toTitle) }} onLeave={leaveFinding} />}
-        <StuckMail service={service} />
         <p class="news" role="status">{news}</p>
         {lost && <p class="fault ledger-note" role="status">We cannot reach the service just now. The list may be old.</p>}
         {rows === null && !lost && <p class="ledger-note">Fetching the tickets …</p>}

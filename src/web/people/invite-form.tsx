@@ -30,9 +30,9 @@ export function InviteForm({ service, onInvited }: { readonly service: StaffServ
     onInvited()
     setTimeout(() => link.current?.select())
   }
-  async function copy(address: string): Promise<void> {
+  async function copy(text: string): Promise<void> {
     try {
-      await navigator.clipboard.writeText(address)
+      await navigator.clipboard.writeText(text)
       setCopied(true)
     } catch {
       link.current?.select()
@@ -53,12 +53,17 @@ export function InviteForm({ service, onInvited }: { readonly service: StaffServ
           <p>Give this link to {made.name}. It works once, until {dayInWords(made.expiresAt)}, and is shown only now.</p>
           <p class="row private-link">
             <label class="hush" for="invite-link">Invitation link</label>
-            <input id="invite-link" ref={link} type="text" readOnly value={made.link} />
-            <button type="button" class="second" onClick={() => void copy(made.link)}>Copy the link</button>
+            <input id="invite-link" ref={link} type="text" readOnly value={address(made)} />
+            <button type="button" class="second" onClick={() => void copy(address(made))}>Copy the link</button>
             <span class="hint" role="status">{copied && 'Copied.'}</span>
           </p>
         </div>
       )}
     </form>
   )
+}
+
+/** The whole address: the service may know its own page only as a path. */
+function address({ link }: Invitation): string {
+  return new URL(link, location.href).href
 }

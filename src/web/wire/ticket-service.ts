@@ -1,5 +1,5 @@
 import type {
-  AskBack, CheckRows, Colleagues, HandOn, KeptCases, KeptSuggestions, MailView, NoteForColleagues, OtherTicket, RecordResult, ReviewTicket,
+  AskBack, CheckRows, Colleagues, HandOn, KeptCases, KeptSuggestions, NoteForColleagues, OtherTicket, RecordResult, ReviewTicket,
   SendSample, SettleReview, SettleTicket, TicketContact, TicketList, TicketView,
 } from '../../../shared/index.js'
 import type { Reply } from './reply.js'
@@ -45,9 +45,6 @@ export interface TicketService {
   reviewTicket(ticket: string, body: ReviewTicket): Promise<Reply<SettleReview>>
   colleagues(): Promise<Reply<Colleagues>>
   checks(host: string): Promise<Reply<CheckRows>>
-  /** Whether mail goes out, and the letters that did not. */
-  mail(): Promise<Reply<MailView>>
-  retryMail(mail: string): Promise<Reply<MailView>>
   keptCases(): Promise<Reply<KeptCases>>
   keptSuggestions(): Promise<Reply<KeptSuggestions>>
 }
@@ -63,8 +60,6 @@ export function createTicketService({ get, post }: Sender): TicketService {
     reviewTicket: (ticket, body) => post(`/api/tickets/${part(ticket)}/review`, body),
     colleagues: () => get('/api/colleagues'),
     checks: host => get(`/api/guide/hosts/${part(host)}/checks`),
-    mail: () => get('/api/mail'),
-    retryMail: mail => post(`/api/mail/${part(mail)}/retry`),
     keptCases: () => get('/api/casebook'),
     keptSuggestions: () => get('/api/tree-suggestions'),
   }
