@@ -9,7 +9,8 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     testTimeout: 20_000,
-    hookTimeout: 60_000,
+    // A browser story first builds the screens, which a busy machine takes its time over.
+    hookTimeout: 240_000,
     pool: 'forks',
     maxWorkers: 2,
     projects: [

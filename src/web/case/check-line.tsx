@@ -1,5 +1,6 @@
 import type { ComponentChildren, Ref } from 'preact'
 import type { CheckCard, SecondLookNote } from '../../../shared/index.js'
+import { LookDrawing } from './look-drawing.js'
 import { useWording } from '../wording/language.js'
 
 interface CheckLineProps {
@@ -42,6 +43,7 @@ export function CheckLine(props: CheckLineProps) {
         <p class="kicker">{again === null ? words.line(number) : words.lineAgain(number)}. {(before === null || again !== null) && words.left(left)}</p>
         {again !== null && <SecondLook again={again} />}
         <h3 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h3>
+        <LookDrawing check={check.id} />
         <dl class="looking">
           <div><dt>{words.how}</dt><dd>{check.how}</dd></div>
           <div><dt>{words.why}</dt><dd>{check.why}</dd></div>

@@ -2,7 +2,6 @@ import type {
   AddWords, AnswerCheck, CarryOn, CaseView, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase, PhotoKept, RegionView, SettlePlace, TakeBack,
 } from '../../../shared/index.js'
 import type { Reply } from './reply.js'
-import { sendPhoto } from './send-photo.js'
 import { createSender, type SenderOptions } from './sender.js'
 
 /** The body of each kind of change to a case, by the last part of its address. */
@@ -46,7 +45,11 @@ export function createCaseService(options: SenderOptions): CaseService {
     complaints: (host, signal) => get(`/api/guide/hosts/${part(host)}/complaints`, signal),
     openCase: (body, signal) => post('/api/cases', body, signal),
     caseByLink: (link, signal) => get(`/api/cases/${part(link)}`, signal),
-    addPhoto: (link, key, file, onProgress, signal) => sendPhoto({ ...options, link, key, file, onProgress, signal }),
+    async addPhoto(link, key, file, onProgress, signal) {
+      // Few askers send one: its script stays out of the first paint.
+      const part = await import('./send-photo.js').catch(() => null)
+      return part === null ? { ok: false, trouble: { kind: 'lost', detail: null } } : part.sendPhoto({ ...options, link, key, file, onProgress, signal })
+    },
     removePhoto: (link, photo) => post(`/api/cases/${part(link)}/photos/${photo}/remove`),
     async photo(link, photo, size, signal) {
       try {

@@ -97,6 +97,14 @@ export const en = {
     againCalm: 'If you see the same as before, say so again. That is fine.',
   },
 
+  drawings: {
+    leafUnderside: 'Drawing: a leaf turned over, so that the veins of its underside can be seen.',
+    scratchTest: 'Drawing: a thumb lifts a small patch of skin from a thin twig.',
+    stemBase: 'Drawing: a stem where it meets the soil, with the soil brushed aside.',
+    rootFlare: 'Drawing: a trunk that widens into its roots, the soil cleared away all round.',
+    roots: 'Drawing: a plant out of its pot, with its roots hanging free.',
+  },
+
   flags: {
     emergency: 'Act now',
     caution: 'Take care',
