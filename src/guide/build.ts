@@ -161,7 +161,7 @@ function buildRedFlag(draft: RedFlagDraft, number: number, sets: ReadonlyMap<str
   const spread = (groups: readonly (readonly string[])[]): string[][] => groups.map((group) => spreadWordSets(group, sets))
   return {
     id: draft.id.value as RedFlagId, number, title: draft.title.value, level: draft.level,
-    hear: draft.hear.map((hearing) => ({ ...hearing, allOf: spread(hearing.allOf), unless: spread(hearing.unless) })),
+    hear: draft.hear.map((hearing) => ({ ...hearing, allOf: spread(hearing.allOf), phrases: spreadWordSets(hearing.phrases, sets), unless: spread(hearing.unless) })),
     card: { doNow: values(draft.doNow), doNot: values(draft.doNot), call: values(draft.call) }, then: draft.then,
   }
 }

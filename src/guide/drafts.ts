@@ -90,6 +90,8 @@ export interface RedFlagDraft extends Draft {
   readonly hear: readonly {
     readonly allOf: readonly (readonly string[])[]
     readonly within: number
+    readonly inOrder: boolean
+    readonly reach: number
     readonly unless: readonly (readonly string[])[]
     readonly phrases: readonly string[]
   }[]

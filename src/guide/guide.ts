@@ -138,7 +138,11 @@ export interface RedFlagHearing {
   /** Word groups that must all be heard within `within` words of each other; null when `phrases` is used. */
   readonly allOf: readonly (readonly string[])[]
   readonly within: number
+  /** True where the groups count only in the order in which they are written. */
+  readonly inOrder: boolean
   readonly unless: readonly (readonly string[])[]
+  /** How many words before or after what is heard an `unless` word still cancels it. */
+  readonly reach: number
   /** Whole phrases, any one of which is enough. */
   readonly phrases: readonly string[]
 }

@@ -3,12 +3,14 @@ import { closestNames } from './closest-names.js'
 import type { AnyDraft, Acceptance, NodeDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
 import type { ParsedFile, Report, YamlPath } from './parse.js'
 import type { Located } from './source-file.js'
-import { wordSetNamed } from './word-sets.js'
+import { wordSetsNamed } from './word-sets.js'
 import { casebookShape, checkShape, hostShape, layWordsShape, problemShape, redFlagShape, regionShape, wordSetsShape } from './yaml-shapes.js'
 
 /** Words with which a node handles every answer that it does not name. */
 export const OTHER_ANSWERS = 'other answers'
 
+/** "Nobody even ate it", "ate it? no". */
+const DEFAULT_UNLESS_REACH = 2
 const DEFAULT_WITHIN_WORDS = 12
 
 /**
@@ -147,12 +149,14 @@ function shapeRedFlag(parsed: ParsedFile, report: Report): AnyDraft | null {
     title: here.text(value.title, ['title']),
     level: value.level,
     setsUsed: value.hear.flatMap((hearing, at) => [
-      ...('all of' in hearing ? hearing['all of'].flatMap((group, place) => setsIn(group, ['hear', at, 'all of', place])) : []),
+      ...('all of' in hearing ? hearing['all of'].flatMap((group, place) => setsIn(group, ['hear', at, 'all of', place])) : setsIn(hearing.phrases, ['hear', at, 'phrases'])),
       ...(hearing.unless ?? []).flatMap((group, place) => setsIn(group, ['hear', at, 'unless', place])),
     ]).map(({ name, path }) => here.text(name, path)),
     hear: value.hear.map((hearing) => ({
       allOf: 'all of' in hearing ? hearing['all of'] : [],
       within: 'all of' in hearing ? hearing.within ?? DEFAULT_WITHIN_WORDS : DEFAULT_WITHIN_WORDS,
+      inOrder: 'all of' in hearing && hearing['in order'] === true,
+      reach: hearing['unless reach'] ?? DEFAULT_UNLESS_REACH,
       unless: hearing.unless ?? [],
       phrases: 'phrases' in hearing ? hearing.phrases : [],
     })),
@@ -208,10 +212,7 @@ function shapeWordSets(parsed: ParsedFile, report: Report): AnyDraft | null {
 }
 
 function setsIn(group: readonly string[], path: YamlPath): { name: string; path: YamlPath }[] {
-  return group.flatMap((word, at) => {
-    const name = wordSetNamed(word)
-    return name === null ? [] : [{ name, path: [...path, at] }]
-  })
+  return group.flatMap((word, at) => wordSetsNamed(word).map((name) => ({ name, path: [...path, at] })))
 }
 
 function shapeCasebook(parsed: ParsedFile, report: Report): AnyDraft | null {

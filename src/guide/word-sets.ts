@@ -1,14 +1,22 @@
-/** The set that a group word of a red flag stands for, or null for an ordinary word: "(people)" stands for the set "people". */
-export function wordSetNamed(word: string): string | null {
-  return /^\(([a-z][a-z -]*)\)$/.exec(word.trim())?.[1] ?? null
+/** The sets of words that a group word of a red flag names: "(people)" alone, or in a pattern as in "(people) ate/swallowed". */
+export function wordSetsNamed(word: string): readonly string[] {
+  return [...word.matchAll(NAMED)].map(([, name]) => name ?? '')
 }
 
-/** A group with the words of every set in it in place of the set's name; sets may name other sets. */
+/**
+ * A group with the words of every set in it in place of the set's name; sets may name other sets. Within a pattern of
+ * several steps a set stands for a choice, so only its single words take part there.
+ */
 export function spreadWordSets(group: readonly string[], sets: ReadonlyMap<string, readonly string[]>, within: readonly string[] = []): string[] {
-  return group.flatMap((word) => {
-    const name = wordSetNamed(word)
-    if (name === null) return [word]
+  const members = (name: string): string[] => (
     // A set inside itself adds nothing.
-    return within.includes(name) ? [] : spreadWordSets(sets.get(name) ?? [], sets, [...within, name])
+    within.includes(name) ? [] : spreadWordSets(sets.get(name) ?? [], sets, [...within, name]))
+  return group.flatMap((word) => {
+    const alone = ALONE.exec(word.trim())?.[1]
+    if (alone !== undefined) return members(alone)
+    return [word.replace(NAMED, (_, name: string) => members(name).filter((member) => !/\s/.test(member)).join('/'))]
   })
 }
+
+const NAMED = /\(([a-z][a-z -]*)\)/g
+const ALONE = /^\(([a-z][a-z -]*)\)$/

@@ -79,17 +79,22 @@ export const hostShape = z.strictObject({
   accepts,
 })
 
+/** A word that a red flag listens for, or words in a row with choices. */
+const wordPattern = z.string().trim().min(1).max(600, 'at most 600 characters: gather the choices in a set of word-sets.yaml')
+
 export const redFlagShape = z.strictObject({
   'red flag': id,
   title: text,
   level: z.enum(['emergency', 'caution']),
   hear: z.array(z.union([
     z.strictObject({
-      'all of': z.array(z.array(phrase).min(1)).min(1),
+      'all of': z.array(z.array(wordPattern).min(1)).min(1),
       within: z.int().min(1).max(100).optional(),
-      unless: z.array(z.array(phrase).min(1)).optional(),
+      'in order': z.literal(true).optional(),
+      unless: z.array(z.array(wordPattern).min(1)).optional(),
+      'unless reach': z.int().min(0).max(40).optional(),
     }),
-    z.strictObject({ phrases: z.array(phrase).min(1), unless: z.array(z.array(phrase).min(1)).optional() }),
+    z.strictObject({ phrases: z.array(wordPattern).min(1), unless: z.array(z.array(wordPattern).min(1)).optional(), 'unless reach': z.int().min(0).max(40).optional() }),
   ], '{ all of: [[...], ...] } or { phrases: [...] }')),
   card: z.strictObject({ 'do now': z.array(text).min(1), 'do not': z.array(text).optional(), call: z.array(text) }),
   then: z.enum(['carry on', 'stop']),
@@ -125,7 +130,7 @@ export const layWordsShape = z.strictObject({
 })
 
 export const wordSetsShape = z.record(
-  z.string().regex(/^[a-z][a-z -]*$/, 'a name of small letters and spaces'), z.array(phrase).min(1, 'at least one word'),
+  z.string().regex(/^[a-z][a-z -]*$/, 'a name of small letters and spaces'), z.array(wordPattern).min(1, 'at least one word'),
 )
 
 export const casebookShape = z.strictObject({

@@ -1,23 +1,26 @@
 import type { Guide } from '../guide/index.js'
 import { type EntryEars, makeScratch } from './entries.js'
 import { confidenceOf, confidenceSigns } from './confidence.js'
+import { buildDangerSpelling, type DangerSpelling, respellDanger } from './danger-spelling.js'
 import { buildEntryPhrases } from './entry-phrases.js'
 import { buildSaidAnswers, hearFindings, type SaidAnswers } from './findings.js'
 import { buildHostNames, type HostNames, UNKNOWN_PLANT } from './hosts.js'
 import { knownWords } from './known-words.js'
-import type { HeardFinding, Matched } from './matched.js'
+import type { HeardFinding, HeardRedFlag, Matched } from './matched.js'
 import { buildMeanings, readTerms } from './meanings.js'
 import { type HeardPlace, hearPlace } from './place.js'
 import { buildProblemWords } from './problem-words.js'
-import { buildRedFlagEars, hearRedFlags, type RedFlagEar } from './red-flags.js'
+import { buildRedFlagEars, hearRedFlags, type RedFlagEars } from './red-flags.js'
 import { buildScopeEar, isOutOfScope, type ScopeEar } from './scope.js'
 import { WEIGHTS } from './score.js'
 import { buildSpeller } from './spelling.js'
-import { tokenize } from './tokens.js'
+import { STOP_WORDS } from './stop-words.js'
+import { tokenize, type Token } from './tokens.js'
 
 /** A guide made ready for listening to questions. Make it once a guide; it is never changed. */
 export interface MatchIndex {
-  readonly redFlags: readonly RedFlagEar[]
+  readonly redFlags: RedFlagEars
+  readonly dangerSpelling: DangerSpelling
   readonly hostNames: HostNames
   readonly entries: EntryEars
   /** Words that are right as they stand and so are never respelled. */
@@ -33,8 +36,9 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
   const meanings = buildMeanings(guide.layWords)
   const phrases = buildEntryPhrases(guide, meanings)
   const problems = buildProblemWords(guide, meanings)
+  const redFlags = buildRedFlagEars(guide)
   return {
-    redFlags: buildRedFlagEars(guide),
+    redFlags, dangerSpelling: buildDangerSpelling(redFlags),
     hostNames: buildHostNames(guide),
     entries: { meanings, phrases, problems, scratch: makeScratch(phrases), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
     knownWords: knownWords(guide),
@@ -54,7 +58,7 @@ export function matchQuestion(index: MatchIndex, words: string): Matched {
   const tokens = tokenize(words)
   const weighed = tokens.slice(0, WEIGHTS.wordsWeighed)
   const isWord = (word: string): boolean => index.knownWords.has(word)
-  const redFlags = hearRedFlags(index.redFlags, words, tokens)
+  const redFlags = hearDangers(index, words, tokens)
   const terms = readTerms(index.entries.meanings, weighed)
   const place = hearPlace(index.hostNames, index.entries, words, weighed, terms, isWord, redFlags.length > 0)
   return {
@@ -71,9 +75,14 @@ export function matchQuestion(index: MatchIndex, words: string): Matched {
  */
 export function findingsFor(index: MatchIndex, words: string, host: string): readonly HeardFinding[] {
   const tokens = tokenize(words)
-  if (hearRedFlags(index.redFlags, words, tokens).some(({ redFlag }) => index.emergencies.has(redFlag))) return []
+  if (hearDangers(index, words, tokens).some(({ redFlag }) => index.emergencies.has(redFlag))) return []
   const weighed = tokens.slice(0, WEIGHTS.wordsWeighed)
   return hearFindings(index.said, words, weighed, readTerms(index.entries.meanings, weighed), index.hostNumbers.get(host) ?? -1)
+}
+
+function hearDangers(index: MatchIndex, words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
+  const isWord = (word: string): boolean => index.knownWords.has(word) || index.entries.phrases.words.has(word) || STOP_WORDS.has(word)
+  return hearRedFlags(index.redFlags, words, respellDanger(index.dangerSpelling, tokens, isWord))
 }
 
 /** The host whose checks the words may answer: the first one heard, else the one of the first entry. */

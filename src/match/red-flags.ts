@@ -1,60 +1,64 @@
 import type { Guide, RedFlagHearing, RedFlagId } from '../guide/index.js'
 import type { HeardRedFlag, HeardWords } from './matched.js'
 import { quote, type Token } from './tokens.js'
-import { compilePatterns, findPatterns, type PatternSet, placeWords, type Span, type WordPlaces } from './word-pattern.js'
+import { buildPatternIndex, findGroups, type PatternIndex, type Span } from './word-pattern.js'
 
-/** A red flag's rules, ready to listen with. */
-export interface RedFlagEar {
-  readonly redFlag: RedFlagId
-  readonly emergency: boolean
-  readonly hearings: readonly Hearing[]
+/** The red flags of a guide, ready to listen with. */
+export interface RedFlagEars {
+  /** Emergencies first. */
+  readonly flags: readonly { readonly redFlag: RedFlagId; readonly hearings: readonly Hearing[] }[]
+  readonly patterns: PatternIndex
 }
 
+/** One way of hearing a danger: a word of each group, close together. Groups are numbers of the pattern index. */
 interface Hearing {
-  readonly groups: readonly PatternSet[]
+  readonly groups: readonly number[]
   readonly within: number
-  readonly unless: PatternSet
+  /** True where the groups count only in the order in which they are written. */
+  readonly inOrder: boolean
+  readonly unless: number
+  /** How many words before or after the stretch an `unless` word still cancels it. */
+  readonly reach: number
 }
 
-/** Compiles the red flags of a guide, emergencies first. */
-export function buildRedFlagEars(guide: Guide): readonly RedFlagEar[] {
-  return guide.redFlags
-    .map((flag) => ({
-      redFlag: flag.id,
-      emergency: flag.level === 'emergency',
-      hearings: flag.hear.flatMap(compileHearing),
-    }))
+/** Compiles the red flags of a guide. */
+export function buildRedFlagEars(guide: Guide): RedFlagEars {
+  const groups: (readonly string[])[] = []
+  const numbers = new Map<string, number>()
+  const numberOf = (group: readonly string[]): number => {
+    const key = group.join('\n')
+    const known = numbers.get(key)
+    if (known !== undefined) return known
+    numbers.set(key, groups.length)
+    return groups.push(group) - 1
+  }
+  const flags = guide.redFlags
+    .map((flag) => ({ redFlag: flag.id, emergency: flag.level === 'emergency', hearings: flag.hear.flatMap((hearing) => compileHearing(hearing, numberOf)) }))
     .sort((a, b) => Number(b.emergency) - Number(a.emergency))
+  return { flags, patterns: buildPatternIndex(groups) }
 }
 
 /**
  * Red flags heard in the words, emergencies first, then in the guide's order; each with the words that raised it.
  * Every word is listened to, however long the text: the dangerous half-sentence may come last.
  */
-export function hearRedFlags(ears: readonly RedFlagEar[], words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
-  const heard: HeardRedFlag[] = []
-  const places = placeWords(tokens)
-  for (const ear of ears) {
-    for (const hearing of ear.hearings) {
-      const spans = listen(hearing, tokens, places)
-      if (spans === null) continue
-      heard.push({ redFlag: ear.redFlag, words: quoteSpans(words, tokens, spans) })
-      break
+export function hearRedFlags({ flags, patterns }: RedFlagEars, words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
+  const found = findGroups(tokens, patterns)
+  return flags.flatMap(({ redFlag, hearings }) => {
+    for (const hearing of hearings) {
+      const spans = listen(hearing, found)
+      if (spans !== null) return [{ redFlag, words: quoteSpans(words, tokens, spans) }]
     }
-  }
-  return heard
+    return []
+  })
 }
 
-function compileHearing(hearing: RedFlagHearing): readonly Hearing[] {
-  const unless = compilePatterns(hearing.unless.flat())
-  const ways: Hearing[] = []
-  if (hearing.allOf.length > 0) {
-    ways.push({ groups: hearing.allOf.map(compilePatterns), within: hearing.within, unless })
-  }
-  if (hearing.phrases.length > 0) {
-    ways.push({ groups: [compilePatterns(hearing.phrases)], within: hearing.within, unless })
-  }
-  return ways
+function compileHearing({ allOf, phrases, within, inOrder, unless, reach }: RedFlagHearing, numberOf: (group: readonly string[]) => number): readonly Hearing[] {
+  const rest = { within, unless: numberOf(unless.flat()), reach }
+  return [
+    ...(allOf.length > 0 ? [{ ...rest, groups: allOf.map(numberOf), inOrder }] : []),
+    ...(phrases.length > 0 ? [{ ...rest, groups: [numberOf(phrases)], inOrder: false }] : []),
+  ]
 }
 
 /**
@@ -64,14 +68,14 @@ function compileHearing(hearing: RedFlagHearing): readonly Hearing[] {
  * has eaten the black ones" is still heard at the second "eaten"). One that shares none cancels the whole stretch it
  * stands in or beside.
  */
-function listen(hearing: Hearing, tokens: readonly Token[], places: WordPlaces): readonly Span[] | null {
+function listen(hearing: Hearing, heard: ReadonlyMap<number, readonly Span[]>): readonly Span[] | null {
   const found: (readonly Span[])[] = []
   for (const group of hearing.groups) {
-    const spans = findPatterns(tokens, places, group)
-    if (spans.length === 0) return null
+    const spans = heard.get(group)
+    if (spans === undefined) return null
     found.push(spans)
   }
-  const cancels = findPatterns(tokens, places, hearing.unless)
+  const cancels = heard.get(hearing.unless) ?? []
   const struck = new Set<number>()
   const apart: Span[] = []
   const groupWordAt = markWords(found)
@@ -86,28 +90,51 @@ function listen(hearing: Hearing, tokens: readonly Token[], places: WordPlaces):
     .filter(({ span }) => !wordsOf(span).some((place) => struck.has(place)))
     .sort((a, b) => a.span.first - b.span.first || a.span.last - b.span.last)
 
-  // Walking left to right with the latest hearing of each group gives the tightest stretch that ends at each word.
-  const latest: (Span | undefined)[] = hearing.groups.map(() => undefined)
+  const nextStretch = hearing.inOrder ? stretchInOrder(hearing.groups.length) : stretchInAnyOrder(hearing.groups.length)
   let firstApart = 0
   for (const { span, group } of standing) {
-    latest[group] = span
-    const stretch = latest.filter((held) => held !== undefined)
-    if (stretch.length < latest.length) continue
+    const stretch = nextStretch(span, group)
+    if (stretch === null) continue
     const first = Math.min(...stretch.map((held) => held.first))
     const last = Math.max(...stretch.map((held) => held.last))
     const lastStart = Math.max(...stretch.map((held) => held.first))
     const firstEnd = Math.min(...stretch.map((held) => held.last))
     if (lastStart - firstEnd > hearing.within) continue
-    while (firstApart < apart.length && (apart[firstApart]?.last ?? 0) < first - hearing.within - BESIDE) firstApart += 1
+    while (firstApart < apart.length && (apart[firstApart]?.last ?? 0) < first - hearing.within - hearing.reach) firstApart += 1
     let cancelled = false
     for (let i = firstApart; i < apart.length; i += 1) {
       const cancel = apart[i]
-      if (cancel === undefined || cancel.first > last + BESIDE) break
-      if (cancel.last >= first - BESIDE) { cancelled = true; break }
+      if (cancel === undefined || cancel.first > last + hearing.reach) break
+      if (cancel.last >= first - hearing.reach) { cancelled = true; break }
     }
     if (!cancelled) return stretch
   }
   return null
+}
+
+/** Takes spans from left to right and gives the stretch that each one completes, or null. */
+type NextStretch = (span: Span, group: number) => readonly Span[] | null
+
+/** The latest hearing of each group gives the tightest stretch that ends at each word. */
+function stretchInAnyOrder(groups: number): NextStretch {
+  const latest: (Span | undefined)[] = Array.from({ length: groups }, () => undefined)
+  return (span, group) => {
+    latest[group] = span
+    const held = latest.filter((one) => one !== undefined)
+    return held.length < groups ? null : held
+  }
+}
+
+/** Each group is added to the latest run of the groups before it. */
+function stretchInOrder(groups: number): NextStretch {
+  const runs: (readonly Span[] | undefined)[] = Array.from({ length: groups }, () => undefined)
+  return (span, group) => {
+    const before = group === 0 ? [] : runs[group - 1]
+    if (before === undefined || (before[before.length - 1]?.last ?? -1) >= span.first) return null
+    const run = [...before, span]
+    runs[group] = run
+    return group === groups - 1 ? run : null
+  }
 }
 
 function markWords(found: readonly (readonly Span[])[]): ReadonlySet<number> {
@@ -131,6 +158,3 @@ function quoteSpans(words: string, tokens: readonly Token[], spans: readonly Spa
   }
   return quoted
 }
-
-/** A cancelling word counts this many words before or after the stretch: "nobody even ate it", "ate it? no". */
-const BESIDE = 2

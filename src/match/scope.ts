@@ -2,16 +2,16 @@ import type { LayWords } from '../guide/index.js'
 import type { HeardPlace } from './place.js'
 import { WEIGHTS } from './score.js'
 import type { Token } from './tokens.js'
-import { compilePatterns, findPatterns, type PatternSet, placeWords } from './word-pattern.js'
+import { buildPatternIndex, findGroups, type PatternIndex } from './word-pattern.js'
 
 /** What tells questions for a plant helpline from others. */
 export interface ScopeEar {
-  readonly errands: PatternSet
+  readonly errands: PatternIndex
 }
 
 /** Makes the guide's errands ready. */
 export function buildScopeEar({ errands }: LayWords): ScopeEar {
-  return { errands: compilePatterns(errands) }
+  return { errands: buildPatternIndex([errands]) }
 }
 
 /**
@@ -21,7 +21,7 @@ export function buildScopeEar({ errands }: LayWords): ScopeEar {
 export function isOutOfScope(ear: ScopeEar, tokens: readonly Token[], { hosts, entries }: HeardPlace): boolean {
   const best = entries[0]?.score ?? 0
   const named = hosts[0]?.score ?? 0
-  const errand = findPatterns(tokens, placeWords(tokens), ear.errands).length > 0
+  const errand = findGroups(tokens, ear.errands).size > 0
   if (errand) return best < WEIGHTS.scopeDespiteErrand
   return named < WEIGHTS.hostLeast && best < WEIGHTS.scopeWithoutPlant
 }

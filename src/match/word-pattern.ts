@@ -12,54 +12,60 @@ export interface Span {
   readonly last: number
 }
 
-/** Word patterns arranged by their first word, so that a text is walked once. */
-export type PatternSet = ReadonlyMap<string, readonly WordPattern[]>
+/**
+ * Many groups of word patterns, made ready to be looked for in one walk over a text. A pattern that stands in several
+ * groups is looked for once.
+ */
+export interface PatternIndex {
+  readonly byFirst: ReadonlyMap<string, readonly SharedPattern[]>
+  /** Every word of every pattern, by group number. */
+  readonly words: readonly ReadonlySet<string>[]
+}
 
-/** Compiles group words. Words that say nothing ("some", "just") are left out of patterns of several words. */
-export function compilePatterns(groupWords: readonly string[]): PatternSet {
-  const byFirst = new Map<string, WordPattern[]>()
-  for (const written of groupWords) {
-    const steps = readPattern(written)
-    const pattern = withoutFillers(steps)
-    for (const first of pattern[0] ?? []) {
-      const others = byFirst.get(first)
-      if (others === undefined) byFirst.set(first, [pattern])
-      else others.push(pattern)
+interface SharedPattern {
+  readonly pattern: WordPattern
+  readonly groups: readonly number[]
+}
+
+/** Compiles groups of group words. Words that say nothing ("some", "just") are left out of patterns of several words. */
+export function buildPatternIndex(groups: readonly (readonly string[])[]): PatternIndex {
+  const shared = new Map<string, { pattern: WordPattern; groups: number[] }>()
+  for (const [group, written] of groups.entries()) {
+    for (const words of new Set(written)) {
+      const so = shared.get(words)
+      if (so === undefined) shared.set(words, { pattern: withoutFillers(readPattern(words)), groups: [group] })
+      else so.groups.push(group)
     }
   }
-  return byFirst
-}
-
-/** Where each word of a text stands. */
-export type WordPlaces = ReadonlyMap<string, readonly number[]>
-
-/** Notes where each word of a text stands, so that many pattern sets can be looked for without reading it again. */
-export function placeWords(tokens: readonly Token[]): WordPlaces {
-  const places = new Map<string, number[]>()
-  for (const [place, { text }] of tokens.entries()) {
-    const so = places.get(text)
-    if (so === undefined) places.set(text, [place])
-    else so.push(place)
+  const byFirst = new Map<string, SharedPattern[]>()
+  for (const one of shared.values()) {
+    for (const first of new Set(one.pattern[0] ?? [])) {
+      const others = byFirst.get(first)
+      if (others === undefined) byFirst.set(first, [one])
+      else others.push(one)
+    }
   }
-  return places
+  const words = groups.map(() => new Set<string>())
+  for (const one of shared.values()) for (const group of one.groups) for (const choices of one.pattern) for (const word of choices) words[group]?.add(word)
+  return { byFirst, words }
 }
 
-/** Everywhere any of the patterns is heard, in order of the first word. Fillers between words are passed over. */
-export function findPatterns(tokens: readonly Token[], places: WordPlaces, patterns: PatternSet): readonly Span[] {
-  const spans: Span[] = []
-  // Whichever has fewer different words is walked: a short question against a long list, or the reverse.
-  const shorter = places.size < patterns.size ? places.keys() : patterns.keys()
-  for (const word of shorter) {
-    const candidates = patterns.get(word)
-    if (candidates === undefined) continue
-    for (const first of places.get(word) ?? []) {
-      for (const pattern of candidates) {
-        const last = lastWordOf(pattern, tokens, first)
-        if (last !== null) spans.push({ first, last })
+/** Where each group is heard, in order of the first word; groups that are not heard are missing. Fillers between words are passed over. */
+export function findGroups(tokens: readonly Token[], { byFirst }: PatternIndex): ReadonlyMap<number, readonly Span[]> {
+  const found = new Map<number, Span[]>()
+  for (let first = 0; first < tokens.length; first += 1) {
+    for (const { pattern, groups } of byFirst.get(textAt(tokens, first)) ?? []) {
+      const last = lastWordOf(pattern, tokens, first)
+      if (last === null) continue
+      for (const group of groups) {
+        const spans = found.get(group)
+        const before = spans?.[spans.length - 1]
+        if (spans === undefined) found.set(group, [{ first, last }])
+        else if (before?.first !== first || before.last !== last) spans.push({ first, last })
       }
     }
   }
-  return spans.sort((a, b) => a.first - b.first || a.last - b.last)
+  return found
 }
 
 function lastWordOf(pattern: WordPattern, tokens: readonly Token[], first: number): number | null {
@@ -80,7 +86,7 @@ function readPattern(written: string): WordPattern {
 }
 
 function withoutFillers(steps: WordPattern): WordPattern {
-  const kept = steps.filter((choices) => !choices.every((choice) => FILLERS.has(choice)))
+  const kept = steps.filter((choices) => !choices.every((choice) => FILLERS.has(choice) && choice !== BIT))
   return kept.length === 0 ? steps : kept
 }
 
@@ -94,3 +100,6 @@ const FILLERS: ReadonlySet<string> = new Set([
   'also', 'even', 'maybe', 'probably', 'possibly', 'definitely', 'now', 'all', 'only', 'apparently', 'somehow', 'literally',
   'of', 'bit', 'few', 'couple', 'lots', 'lot', 'loads', 'um', 'er', 'like',
 ])
+
+/** Passed over in "a bit of leaf", but a word of its own in "the dog bit the bulb". */
+const BIT = 'bit'

@@ -4,7 +4,7 @@ import { slipsBetween } from '../../src/match/edit-distance.js'
 import { buildSpeller } from '../../src/match/spelling.js'
 import { stem } from '../../src/match/stems.js'
 import { fold, tokenize } from '../../src/match/tokens.js'
-import { compilePatterns, findPatterns, placeWords } from '../../src/match/word-pattern.js'
+import { buildPatternIndex, findGroups } from '../../src/match/word-pattern.js'
 
 describe('words of a text', () => {
   it('folds case, accents, ligatures and apostrophes', () => {
@@ -84,7 +84,7 @@ describe('spelling', () => {
 describe('word patterns', () => {
   const find = (patterns: readonly string[], text: string): readonly [number, number][] => {
     const tokens = tokenize(text)
-    return findPatterns(tokens, placeWords(tokens), compilePatterns(patterns)).map(({ first, last }) => [first, last])
+    return (findGroups(tokens, buildPatternIndex([patterns])).get(0) ?? []).map(({ first, last }) => [first, last])
   }
 
   it('hears whole words only', () => {
