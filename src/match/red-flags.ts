@@ -44,9 +44,10 @@ export function buildRedFlagEars(guide: Guide): RedFlagEars {
  */
 export function hearRedFlags({ flags, patterns }: RedFlagEars, words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
   const found = findGroups(tokens, patterns)
+  const marks = new Uint8Array(tokens.length)
   return flags.flatMap(({ redFlag, hearings }) => {
     for (const hearing of hearings) {
-      const spans = listen(hearing, found)
+      const spans = listen(hearing, found, marks.fill(0))
       if (spans !== null) return [{ redFlag, words: quoteSpans(words, tokens, spans) }]
     }
     return []
@@ -68,37 +69,38 @@ function compileHearing({ allOf, phrases, within, inOrder, unless, reach }: RedF
  * has eaten the black ones" is still heard at the second "eaten"). One that shares none cancels the whole stretch it
  * stands in or beside.
  */
-function listen(hearing: Hearing, heard: ReadonlyMap<number, readonly Span[]>): readonly Span[] | null {
+function listen(hearing: Hearing, heard: ReadonlyMap<number, readonly Span[]>, marks: Uint8Array): readonly Span[] | null {
   const found: (readonly Span[])[] = []
   for (const group of hearing.groups) {
     const spans = heard.get(group)
     if (spans === undefined) return null
     found.push(spans)
   }
-  const cancels = heard.get(hearing.unless) ?? []
-  const struck = new Set<number>()
+  for (const spans of found) for (const { first, last } of spans) marks.fill(GROUP_WORD, first, last + 1)
   const apart: Span[] = []
-  const groupWordAt = markWords(found)
-  for (const cancel of cancels) {
-    const shared = wordsOf(cancel).filter((place) => groupWordAt.has(place))
-    if (shared.length === 0) apart.push(cancel)
-    for (const place of shared) struck.add(place)
+  for (const cancel of heard.get(hearing.unless) ?? []) {
+    let sharesNone = true
+    for (let place = cancel.first; place <= cancel.last; place += 1) {
+      if (marks[place] === 0) continue
+      marks[place] = STRUCK
+      sharesNone = false
+    }
+    if (sharesNone) apart.push(cancel)
   }
-
-  const standing = found
-    .flatMap((spans, group) => spans.map((span) => ({ span, group })))
-    .filter(({ span }) => !wordsOf(span).some((place) => struck.has(place)))
-    .sort((a, b) => a.span.first - b.span.first || a.span.last - b.span.last)
 
   const nextStretch = hearing.inOrder ? stretchInOrder(hearing.groups.length) : stretchInAnyOrder(hearing.groups.length)
   let firstApart = 0
-  for (const { span, group } of standing) {
+  for (const { span, group } of inOrderOfPlace(found)) {
+    if (marks.subarray(span.first, span.last + 1).includes(STRUCK)) continue
     const stretch = nextStretch(span, group)
     if (stretch === null) continue
-    const first = Math.min(...stretch.map((held) => held.first))
-    const last = Math.max(...stretch.map((held) => held.last))
-    const lastStart = Math.max(...stretch.map((held) => held.first))
-    const firstEnd = Math.min(...stretch.map((held) => held.last))
+    let [first, last, lastStart, firstEnd] = [span.first, span.last, span.first, span.last]
+    for (const held of stretch) {
+      first = Math.min(first, held.first)
+      last = Math.max(last, held.last)
+      lastStart = Math.max(lastStart, held.first)
+      firstEnd = Math.min(firstEnd, held.last)
+    }
     if (lastStart - firstEnd > hearing.within) continue
     while (firstApart < apart.length && (apart[firstApart]?.last ?? 0) < first - hearing.within - hearing.reach) firstApart += 1
     let cancelled = false
@@ -137,14 +139,19 @@ function stretchInOrder(groups: number): NextStretch {
   }
 }
 
-function markWords(found: readonly (readonly Span[])[]): ReadonlySet<number> {
-  const marked = new Set<number>()
-  for (const spans of found) for (const span of spans) for (const place of wordsOf(span)) marked.add(place)
-  return marked
-}
-
-function wordsOf(span: Span): readonly number[] {
-  return Array.from({ length: span.last - span.first + 1 }, (_, step) => span.first + step)
+/** The spans of all groups from left to right; each group's own are in order already. */
+function* inOrderOfPlace(found: readonly (readonly Span[])[]): Generator<{ readonly span: Span; readonly group: number }> {
+  const next = found.map(() => 0)
+  for (;;) {
+    let best: { span: Span; group: number } | null = null
+    for (let group = 0; group < found.length; group += 1) {
+      const span = found[group]?.[next[group] ?? 0]
+      if (span !== undefined && (best === null || span.first < best.span.first || (span.first === best.span.first && span.last < best.span.last))) best = { span, group }
+    }
+    if (best === null) return
+    next[best.group] = (next[best.group] ?? 0) + 1
+    yield best
+  }
 }
 
 function quoteSpans(words: string, tokens: readonly Token[], spans: readonly Span[]): readonly HeardWords[] {
@@ -158,3 +165,7 @@ function quoteSpans(words: string, tokens: readonly Token[], spans: readonly Spa
   }
   return quoted
 }
+
+/** What is marked on the words of a text while one hearing is tried. */
+const GROUP_WORD = 1
+const STRUCK = 2

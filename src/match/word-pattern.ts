@@ -4,7 +4,7 @@ import { tokenize, type Token } from './tokens.js'
  * A group word as an author writes it: one word, several words in a row, or words with choices.
  * `slugs/snails ate/chewed` stands for four phrases. Each step lists the choices at that place.
  */
-export type WordPattern = readonly (readonly string[])[]
+export type WordPattern = readonly ReadonlySet<string>[]
 
 /** Where a pattern was heard: first and last token, both included. */
 export interface Span {
@@ -39,7 +39,7 @@ export function buildPatternIndex(groups: readonly (readonly string[])[]): Patte
   }
   const byFirst = new Map<string, SharedPattern[]>()
   for (const one of shared.values()) {
-    for (const first of new Set(one.pattern[0] ?? [])) {
+    for (const first of one.pattern[0] ?? []) {
       const others = byFirst.get(first)
       if (others === undefined) byFirst.set(first, [one])
       else others.push(one)
@@ -65,6 +65,7 @@ export function findGroups(tokens: readonly Token[], { byFirst }: PatternIndex):
       }
     }
   }
+  for (const spans of found.values()) spans.sort((a, b) => a.first - b.first || a.last - b.last)
   return found
 }
 
@@ -72,8 +73,8 @@ function lastWordOf(pattern: WordPattern, tokens: readonly Token[], first: numbe
   let at = first
   for (const choices of pattern.slice(1)) {
     at += 1
-    while (at < tokens.length && FILLERS.has(textAt(tokens, at)) && !choices.includes(textAt(tokens, at))) at += 1
-    if (!choices.includes(textAt(tokens, at))) return null
+    while (at < tokens.length && FILLERS.has(textAt(tokens, at)) && !choices.has(textAt(tokens, at))) at += 1
+    if (!choices.has(textAt(tokens, at))) return null
   }
   return at
 }
@@ -81,12 +82,12 @@ function lastWordOf(pattern: WordPattern, tokens: readonly Token[], first: numbe
 function readPattern(written: string): WordPattern {
   return written
     .split(/\s+/u)
-    .map((step) => step.split('/').flatMap((choice) => tokenize(choice).map((token) => token.text)))
-    .filter((choices) => choices.length > 0)
+    .map((step) => new Set(step.split('/').flatMap((choice) => tokenize(choice).map((token) => token.text))))
+    .filter((choices) => choices.size > 0)
 }
 
 function withoutFillers(steps: WordPattern): WordPattern {
-  const kept = steps.filter((choices) => !choices.every((choice) => FILLERS.has(choice) && choice !== BIT))
+  const kept = steps.filter((choices) => [...choices].some((choice) => !FILLERS.has(choice) || choice === BIT))
   return kept.length === 0 ? steps : kept
 }
 
