@@ -144,7 +144,13 @@ export function fitEntries(
 /** Turns a weighed entry into what is given out, with the asker's words that led to it. */
 export function entryCandidate(words: string, tokens: readonly Token[], entry: FittingEntry, score: number): EntryCandidate {
   const { host, node, problems } = entry.node
-  return { host, node, problems, score: tidyScore(score), phrase: entry.phrase, words: quotePlaces(words, tokens, entry.places) }
+  return { host, node, problems, score: tidyScore(score), phrase: entry.phrase, words: quotePlaces(words, tokens, tellingPlaces(tokens, entry.places)) }
+}
+
+/** The places without small words such as "is": quoted back, they would say nothing; kept where nothing else was heard. */
+function tellingPlaces(tokens: readonly Token[], places: readonly number[]): readonly number[] {
+  const telling = places.filter((place) => !STOP_WORDS.has(tokens[place]?.text ?? ''))
+  return telling.length > 0 ? telling : places
 }
 
 interface Use {

@@ -135,9 +135,9 @@ function isMeant(said: Said, { first, last }: Span, tokens: readonly Token[], te
     && !said.terms.some((wanted) => wanted.key === term.key && wanted.negated))
   if (denied) return false
   for (let place = Math.max(0, first - ASKED_WITHIN); place < first; place += 1) if (ASKING.has(tokens[place]?.text ?? '')) return false
-  const near = tokens.slice(Math.max(0, first - 4), last + 4).map(({ text }) => text).join(' ')
-  const itself = said.stems.includes('last')
-  return itself || !/\b(?:last (?:year|season|summer|spring|autumn)|years ago|used to)\b/u.test(near)
+  const textOf = (from: number, to: number): string => tokens.slice(Math.max(0, from), to).map(({ text }) => text).join(' ')
+  if (QUESTION.test(textOf(first - QUESTION_WITHIN, first)) || SOMEBODY_ELSES.test(textOf(first - QUESTION_WITHIN, last + QUESTION_WITHIN))) return false
+  return said.stems.includes('last') || !ANOTHER_YEAR.test(textOf(first - 4, last + 4))
 }
 
 function quoteSpan(words: string, tokens: readonly Token[], { first, last }: Span): readonly HeardWords[] {
@@ -167,7 +167,12 @@ const FEWEST_TERMS = 2
 /** Small words that may stand among the telling ones of a saying. */
 const WIDEST = 2
 const ASKED_WITHIN = 4
-const ASKING: ReadonlySet<string> = new Set('if whether should maybe perhaps might could would unless wonder wondering unsure than prevent avoid stop worry worried afraid fear'.split(' '))
+/** "Is there white fuzz", "are they aphids": asked, not told. */
+const QUESTION = /\b(?:is|are|was|were|does|do|did) (?:it|there|they|this|these|that|you)\b/
+const QUESTION_WITHIN = 3
+const SOMEBODY_ELSES = /\b(?:next doors?|neighbou?rs|other (?:plants?|ones?|trees?|roses))\b/
+const ANOTHER_YEAR = /\b(?:last (?:year|season|summer|spring|autumn)|years ago|used to)\b/
+const ASKING: ReadonlySet<string> = new Set('if whether should maybe perhaps might could would unless wonder wondering unsure than prevent avoid stop worry worried afraid fear think thinks thought reckon reckons suspect suspects guess says said told hear unlike isnt arent'.split(' '))
 /** Words of a saying that need not be said. */
 const JOINING: ReadonlySet<string> = new Set('a an the my our is are was were be been has have had its it in on at of'.split(' '))
 const DENYING: ReadonlySet<string> = new Set('no not never without wont cant cannot dont doesnt didnt isnt arent hasnt havent'.split(' '))

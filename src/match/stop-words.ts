@@ -14,7 +14,7 @@ export const STOP_WORDS: ReadonlySet<string> = new Set(
   have having been because cause since after before again only own same such well ok okay oh um
   thing things stuff something anything everything plant plants garden gardens year years day days week weeks month months
   ago today yesterday lately recently suddenly think wondering problem problems wrong happened happening
-  one two three old new big small little good bad lovely nice away back around put let make made keep keeps kept`
+  one two old new big small little good bad lovely nice away back around put let make made keep keeps kept`
     .split(/\s+/u),
 )
 

@@ -19,7 +19,8 @@ export function tokenize(text: string, atMost = Number.POSITIVE_INFINITY): reado
   const tokens: Token[] = []
   for (const found of text.matchAll(WORD)) {
     if (tokens.length >= atMost) break
-    const folded = fold(found[0])
+    // "The dog wee'd" is no weed, and "she'd" no shed.
+    const folded = fold(found[0].replace(WOULD, ''))
     if (folded !== '') tokens.push({ text: folded, at: found.index, end: found.index + found[0].length })
   }
   return tokens
@@ -44,5 +45,6 @@ export function quote(text: string, tokens: readonly Token[], first: number, las
 
 // Soft hyphens and zero-width joiners come along with text copied from web pages; they do not part a word.
 const WORD = /[\p{L}\p{M}\p{N}\u00AD\u200B-\u200D\u2060]+(?:['’‘ʼ`´][\p{L}\p{M}\p{N}\u00AD\u200B-\u200D\u2060]+)*/gu
+const WOULD = /(?<=^\p{L}{3,})['’‘ʼ`´]d$/iu
 const NOT_IN_WORD = /[^\p{L}\p{N}]/gu
 const PLAIN = /^[A-Za-z0-9]+$/u

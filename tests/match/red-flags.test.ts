@@ -73,6 +73,18 @@ describe('red flags of the demonstration guide', () => {
     expect(flag?.words.map(({ text }) => text)).toContain('Swallowed')
   })
 
+  it.each([
+    ['my toddlr has swollowed a berrie', 'someone-ate-plant'],
+    ['the dog chwed a foxglove', 'pet-ate-plant'],
+    ["the baby's been gnawing the ivy", 'someone-ate-plant'],
+  ])('reads misspelled words of danger: %s', (words, id) => {
+    expect(heard(words)).toContain(id)
+  })
+
+  it('takes no rightly spelled word for a misspelled danger', () => {
+    expect(heard('squirrel ate my tulips')).toEqual([])
+  })
+
   it('hears the last sentence of a very long message', () => {
     const story = 'The lawn is yellow and the roses have spots. '.repeat(400)
     expect(heard(`${story} Also my toddler ate some berries.`)).toContain('someone-ate-plant')

@@ -1,12 +1,7 @@
 import type { CaseView } from '../../../shared/index.js'
 
-/** A case's place with what the matching says of itself; a service without these is taken at its word. */
-type HeardPlace = Pick<CaseView['place'], 'hosts' | 'entries'> & {
-  /** 0 to 1: how often a first entry heard so well is the right one. */
-  readonly confidence?: number
-  /** True when the words are about something that no tree can answer. */
-  readonly outOfScope?: boolean
-}
+/** A case's place with what the matching says of itself. */
+type HeardPlace = Pick<CaseView['place'], 'hosts' | 'entries' | 'confidence' | 'outOfScope'>
 
 /** How the words are met when the place is not settled. */
 export type Hearing =
@@ -20,7 +15,7 @@ export type Hearing =
   | 'out of scope'
 
 /** How well the words were heard. Below even odds a guess set apart would lead more people wrong than right. */
-export function hearingOf({ hosts, entries, confidence = 1, outOfScope = false }: HeardPlace): Hearing {
+export function hearingOf({ hosts, entries, confidence, outOfScope }: HeardPlace): Hearing {
   if (outOfScope) return 'out of scope'
   if (hosts.length === 0 && (entries.length === 0 || confidence < EVEN_ODDS)) return 'no plant'
   return confidence < EVEN_ODDS ? 'unsure' : 'sure'

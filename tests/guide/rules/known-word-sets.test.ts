@@ -21,6 +21,11 @@ describe('rule: known word sets', () => {
     expect(guide?.redFlags.find(({ id }) => id === 'ate')?.hear[0]?.allOf).toEqual([['child', 'toddler', 'gran', 'grandad', 'me'], ['ate']])
   })
 
+  it('puts the single words of a set as choices into a pattern', () => {
+    const { guide } = compileLettuce({ 'word-sets.yaml': 'people: [child, little one, gran]\n', 'red-flags/ate.yaml': flag('(people) bit/licked') })
+    expect(guide?.redFlags.find(({ id }) => id === 'ate')?.hear[0]?.allOf[0]).toEqual(['child/gran bit/licked'])
+  })
+
   it('points at a set that is not written, with the nearest name', () => {
     const changes = { 'word-sets.yaml': SETS, 'red-flags/ate.yaml': flag('(peple)') }
     expect(errorsOf(changes)).toEqual([{ code: 'UNKNOWN_WORD_SET', at: 'trees/red-flags/ate.yaml:5:20', nearest: ['people'] }])
