@@ -9,13 +9,18 @@ export interface Offer extends Ranked {
   readonly check: Check
 }
 
-/** The checks not yet answered that could still tell the problems apart, the most worth asking first. */
-export function openChecks(guide: Guide, host: Host, belief: Belief, evidence: Evidence): Offer[] {
+const NONE: ReadonlySet<number> = new Set()
+
+/**
+ * The checks not yet answered that could still tell the problems apart, the most worth asking first.
+ * @param passed numbers of checks that the complaint itself has answered
+ */
+export function openChecks(guide: Guide, host: Host, belief: Belief, evidence: Evidence, passed: ReadonlySet<number> = NONE): Offer[] {
   const answered = new Set<string>(evidence.findings.map(({ check }) => check))
   const checkAt = (place: number): Check | undefined => guide.checks[host.checks[place] ?? -1]
   const isOpen = (place: number): boolean => {
     const check = checkAt(place)
-    return check !== undefined && !answered.has(check.id)
+    return check !== undefined && !answered.has(check.id) && !passed.has(check.number)
   }
   return rankChecks(belief, isOpen, LEAST_GAIN_BITS).flatMap((ranked) => {
     const check = checkAt(ranked.place)

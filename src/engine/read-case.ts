@@ -6,6 +6,7 @@ import type { Evidence, Setting } from './evidence.js'
 import { entropyBits } from './information.js'
 import { type Model, modelOfHost } from './model.js'
 import { askable, type Offer, openChecks } from './open-checks.js'
+import { passedOver } from './passed-over.js'
 import { logPriors } from './priors.js'
 import type { Differential, Reading, Step } from './reading.js'
 import { secondLook } from './second-look.js'
@@ -35,7 +36,7 @@ export function readCase(guide: Guide, evidence: Evidence, setting: Setting): Re
   for (const { check, answer } of sightings) belief.see(check, answer)
   const shares = Float64Array.from(belief.shares())
   const differential = differentialOf(guide, host, model, priors, shares, sightings)
-  const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, differential, open: openChecks(guide, host, belief, evidence) }
+  const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, differential, open: openChecks(guide, host, belief, evidence, passedByEntry(evidence, walk)) }
   const plan = isHeld ? { step: { kind: 'red-flag' } as const, checksLeft: null } : planStep(state)
   const concluded = plan.step.kind === 'conclude' ? plan.step.problem : null
   return {
@@ -121,12 +122,26 @@ function isCatchAll(guide: Guide, { host, path, stand }: TreeWalk): boolean {
   return node.answers.filter((target) => target.kind === 'hand over' && target.because === stand.because).length > 1
 }
 
-/** Rows that the settled entry leads to; null at the top of the tree, once the entry has failed, or on another host. */
-function reachedByEntry({ start }: Evidence, { host, entry }: TreeWalk): ReadonlySet<number> | null {
+/** The settled entry's node; null at the top of the tree, once the entry has failed, or on another host. */
+function standingEntry({ start }: Evidence, { host, entry }: TreeWalk): number | null {
   if (start === null || start.node === null || start.host !== host.id || entry !== start.node) return null
   const node = host.nodes.findIndex(({ name }) => name === start.node)
-  return treeReach(host).rows[node] ?? null
+  return node < 0 ? null : node
 }
+
+/** Rows that the settled entry leads to; null where none stands. */
+function reachedByEntry(evidence: Evidence, walk: TreeWalk): ReadonlySet<number> | null {
+  const node = standingEntry(evidence, walk)
+  return node === null ? null : treeReach(walk.host).rows[node] ?? null
+}
+
+/** Checks that the settled entry answers by itself. */
+function passedByEntry(evidence: Evidence, walk: TreeWalk): ReadonlySet<number> {
+  const node = standingEntry(evidence, walk)
+  return node === null ? NONE_PASSED : passedOver(walk.host, node)
+}
+
+const NONE_PASSED: ReadonlySet<number> = new Set()
 
 function planStep(state: CaseState): Plan {
   const { guide, evidence, walk, differential, sightings, open } = state

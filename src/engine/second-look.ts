@@ -1,6 +1,6 @@
 import type { CheckId, Guide, Host, Problem } from '../guide/index.js'
 import {
-  EXPLAINING_SHARE, LEAST_LEAD_FOR_SECOND_LOOK, LIKELY_SHARE, MOST_SECOND_LOOKS, RARE_SHARE, USUAL_SHARE,
+  earlyBar, EXPLAINING_SHARE, LEAST_LEAD_FOR_SECOND_LOOK, LIKELY_SHARE, MOST_SECOND_LOOKS, RARE_SHARE, USUAL_SHARE,
 } from './bars.js'
 import type { Belief } from './belief.js'
 import type { Evidence } from './evidence.js'
@@ -10,8 +10,10 @@ import type { Sighting } from './sightings.js'
 /**
  * The check to look at once more, or null. A finding is looked at again when, without it, one problem leads clearly, that
  * problem calls the answer rare, most plants with it show another answer, and nothing that is still likely would explain
- * the answer better. What part of the plant the trouble is on is not doubted: it is a worry, not a look. Each check is looked at again at most
- * once; then the answer is trusted. What the asker said in the question, and notes and photos, are not doubted.
+ * the answer better. No doubt is worth a question where the answer, rare as it is, is rarer still with everything else
+ * (then it speaks for the problem), or where the problem passes even the higher bar all the same. What part of the plant the trouble
+ * is on is not doubted: it is a worry, not a look. Each check is looked at again at most once; then the answer is trusted.
+ * What the asker said in the question, and notes and photos, are not doubted.
  * @param belief is left in another state
  */
 export function secondLook(
@@ -21,7 +23,8 @@ export function secondLook(
   const { checks } = belief.model
   belief.start(logPriors)
   for (const { check, answer } of sightings) belief.see(check, answer)
-  const likely = Array.from(belief.shares()).flatMap((share, row) => {
+  const shares = Float64Array.from(belief.shares())
+  const likely = Array.from(shares).flatMap((share, row) => {
     const problem = guide.problems[host.problems[row] ?? -1]
     return problem !== undefined && share >= LIKELY_SHARE ? [problem] : []
   })
@@ -38,6 +41,8 @@ export function secondLook(
     const problem = guide.problems[host.problems[row] ?? -1]
     const model = checks[doubted.check]
     if (problem === undefined || model === undefined || lead < LEAST_LEAD_FOR_SECOND_LOOK || sightings.length < 2) continue
+    const withIt = shares[row] ?? 0
+    if (withIt >= lead || withIt >= earlyBar(problem.cost)) continue
     // Only what the profile itself says counts as rare or usual; a check it does not mention raises no doubt.
     const sign = problem.signs.find((one) => one.check === check.number)
     if (sign === undefined || (sign.shares[doubted.answer] ?? 1) > RARE_SHARE) continue

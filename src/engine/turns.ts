@@ -7,11 +7,12 @@ import type { Sighting } from './sightings.js'
 
 const MOST_TURNS = 3
 
-/** An answer less likely than this is not worth naming as one that would change the case. */
-const LEAST_CHANCE = 0.01
+/** An answer less likely than one in ten, given all that is known, is beside the point. Our judgement. */
+const LEAST_CHANCE = 0.1
 
 /**
- * Answers not yet given that would make another problem lead, likeliest first.
+ * Answers not yet given that could well turn up and would make another problem lead, likeliest first; often none. Samples
+ * for a laboratory are no look, and what was answered, or said by the complaint itself, is not open.
  * @param belief is left in another state
  */
 export function turnsOf(

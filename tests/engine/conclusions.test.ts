@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { bars, earlyBar, readCase, withFinding } from '../../src/engine/index.js'
 import { type CheckId, type Guide, NOT_SURE } from '../../src/guide/index.js'
-import { lettuceGuide, swap } from '../guide/lettuce-world.js'
+import { all, lettuceGuide, swap } from '../guide/lettuce-world.js'
 import { lettuceCase, MAY_DAY } from './lettuce-case.js'
 
 /** One telling answer and nothing more: slugs at about 85 %. */
@@ -51,15 +51,28 @@ describe('what goes with an ending', () => {
     expect(readCase(costing('regulated'), lettuceCase(), MAY_DAY).watched).toEqual([])
   })
 
+  /** Brown edges mean tipburn, mostly; downy mildew shows them too, as often as `browned` says. */
+  const browning = (browned: string): Guide => lettuceGuide({
+    'problems/downy-mildew.yaml': swap('pale patches: almost always', `pale patches: sometimes, brown edges: ${browned}`),
+    'problems/tipburn.yaml': all(swap('nothing: almost always', 'nothing: always'), swap('lettuce: common', 'lettuce: very common')),
+  })
+  const brown: readonly (readonly [string, string])[] = [['leaf-top', 'brown edges']]
+
   it('says which answer not yet given would change the conclusion', () => {
-    const guide = lettuceGuide({ 'problems/tipburn.yaml': swap('nothing: almost always', 'nothing: always') })
-    const brown: readonly (readonly [string, string])[] = [['leaf-top', 'brown edges']]
+    const guide = browning('as often as not')
     const { step, turns } = readCase(guide, lettuceCase(brown), MAY_DAY)
     expect(step).toEqual({ kind: 'conclude', problem: 'tipburn' })
     expect(turns).toContainEqual({ check: 'leaf-underside', answer: 'white fuzz', to: 'downy-mildew' })
     for (const { check, answer, to } of turns) {
       expect(readCase(guide, lettuceCase([...brown, [check, answer]]), MAY_DAY).differential[0]?.problem ?? null).toBe(to)
     }
+  })
+
+  it('names no answer that is not to be expected, and none at all where none would turn it', () => {
+    // White fuzz would still turn it, but with downy mildew this unlikely hardly anyone would find it.
+    const { step, turns } = readCase(browning('rarely'), lettuceCase(brown), MAY_DAY)
+    expect(step).toEqual({ kind: 'conclude', problem: 'tipburn' })
+    expect(turns).toEqual([])
   })
 
   it('offers a sample for the laboratory, which is never asked on the spot', () => {

@@ -49,8 +49,15 @@ describe('reading a case', () => {
   })
 
   it('picks the most telling check itself where the tree has no branch for *not sure*', () => {
+    const { step } = readCase(guide, lettuceCase([['leaf-underside', NOT_SURE]], 'underside'), MAY_DAY)
+    expect(step).toEqual({ kind: 'ask', check: 'slime', by: 'gain' })
+  })
+
+  it('does not ask by reckoning what every way to the complaint passes over: the complaint has said it', () => {
     const { step } = readCase(guide, lettuceCase([['slime', NOT_SURE]], 'slime'), MAY_DAY)
-    expect(step).toEqual({ kind: 'ask', check: 'leaf-top', by: 'gain' })
+    expect(step).toEqual({ kind: 'ask', check: 'leaf-underside', by: 'gain' })
+    const end = readCase(guide, lettuceCase([['slime', NOT_SURE], ['leaf-underside', NOT_SURE]], 'slime'), MAY_DAY)
+    expect(end.step).toMatchObject({ kind: 'hand-over', unsettled: [] })
   })
 
   it('hands over with the tree\'s own words at a branch that says so', () => {

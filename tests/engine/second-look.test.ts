@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { readCase, withFinding } from '../../src/engine/index.js'
+import { earlyBar, readCase, withFinding } from '../../src/engine/index.js'
 import type { CheckId, Guide } from '../../src/guide/index.js'
-import { lettuceGuide, swap } from '../guide/lettuce-world.js'
+import { all, lettuceGuide, swap } from '../guide/lettuce-world.js'
 import { lettuceCase, MAY_DAY } from './lettuce-case.js'
 
 /** The lettuce world, with a tree that goes on after a bare underside, and the other problems rare or not. */
@@ -55,5 +55,31 @@ describe('an answer that does not fit what else was seen', () => {
       'hosts/lettuce.yaml': swap('other answers: { hand over: "Pale patches without fuzz need a closer look." }', 'other answers: slime'),
     })
     expect(readCase(usual, odd, MAY_DAY).step).not.toMatchObject({ by: 'second look' })
+  })
+
+  it('is not doubted where it is rarer still with everything else, for then it speaks for the problem', () => {
+    // Burning sap: 7.2 % with downy mildew, 1 to 3 % with the others, which show nothing there.
+    const burning = lettuceGuide({
+      'hosts/lettuce.yaml': swap('other answers: { hand over: "Pale patches without fuzz need a closer look." }', 'other answers: slime'),
+      'problems/downy-mildew.yaml': swap('white fuzz: usually, nothing: sometimes', 'white fuzz: almost always, a burning sap: rarely'),
+      'problems/slugs.yaml': swap('nothing: almost always', 'nothing: always'),
+      'problems/tipburn.yaml': swap('nothing: almost always', 'nothing: always'),
+    })
+    const sap = { ...lettuceCase([['leaf-top', 'pale patches'], ['leaf-underside', 'a burning sap']]), carriedOn: true }
+    expect(readCase(burning, sap, MAY_DAY).step).not.toMatchObject({ by: 'second look' })
+  })
+
+  it('is not doubted where the problem passes even the higher bar all the same', () => {
+    // With slime looked for too, the pale patches carry downy mildew over the higher bar whatever the underside showed.
+    const sure = lettuceGuide({
+      'hosts/lettuce.yaml': swap('other answers: { hand over: "Pale patches without fuzz need a closer look." }', 'other answers: slime'),
+      'problems/downy-mildew.yaml': swap('white fuzz: usually, nothing: sometimes', 'white fuzz: usually, nothing: seldom'),
+      'problems/slugs.yaml': all(swap('lettuce: common', 'lettuce: rare'), swap('ragged holes: almost always', 'ragged holes: always')),
+      'problems/tipburn.yaml': all(swap('lettuce: common', 'lettuce: rare'), swap('brown edges: almost always', 'brown edges: always')),
+    })
+    const { step, differential } = readCase(sure, odd, MAY_DAY)
+    expect(differential[0]).toMatchObject({ problem: 'downy-mildew' })
+    expect(differential[0]?.probability).toBeGreaterThan(earlyBar('ordinary'))
+    expect(step).not.toMatchObject({ by: 'second look' })
   })
 })
