@@ -19,8 +19,14 @@ export function earlyBar(cost: Cost): number {
 /** Prior share of *something not listed here* on any host. Our judgement. */
 export const NOT_LISTED_PRIOR = 0.05
 
+/** The same for a tree that leads on to other plants' trees: it knows a few troubles of any plant and no plant's own. */
+export const NOT_LISTED_PRIOR_OF_ANY_PLANT = 0.25
+
 /** A complaint that starts at an entry makes problems which that entry cannot reach this much less likely. Our judgement. */
 export const BESIDE_ENTRY_FACTOR = 0.2
+
+/** Share of complaints that were taken for another, so that what they pass over was not said. Our judgement. */
+export const COMPLAINT_MISTAKEN = 0.3
 
 /** A problem outside its season is this much less likely; in the month beside it, this much. Our judgement, capped so that season alone never decides. */
 export const seasonFactors = { inSeason: 1, besideSeason: 0.6, outOfSeason: 0.2 } as const
@@ -44,6 +50,11 @@ export const MOST_CHECKS = 12
 
 /** Checks asked by reckoning, beyond the tree, before a case is handed over. */
 export const MOST_EXTRA_CHECKS = 5
+
+/** Whoever could not see this many checks more than they could see, of those asked, is handed over … */
+export const MOST_UNSEEN = 4
+/** … unless some check is still worth more than this many bits times the chance that they can see it. Our judgement. */
+export const LEAST_HOPED_BITS = 0.25
 
 /** The tree is followed while the problems it can still reach hold at least this share together. */
 export const LEAST_SHARE_OF_TREE = 0.1

@@ -1,48 +1,54 @@
 import type { Guide, Host } from '../guide/index.js'
-import type { Model } from './model.js'
+import type { Belief } from './belief.js'
 import type { Differential, Reason } from './reading.js'
 import type { Sighting } from './sightings.js'
 
-/** The ranked problems with their reasons, most likely first. */
+/**
+ * The ranked problems with their reasons, most likely first.
+ * @param belief is left in another state
+ */
 export function differentialOf(
-  guide: Guide, host: Host, model: Model, logPriors: Float64Array, shares: Float64Array, sightings: readonly Sighting[],
+  guide: Guide, host: Host, belief: Belief, logPriors: Float64Array, shares: Float64Array, sightings: readonly Sighting[],
 ): Differential {
   const rows = Array.from(shares, (probability, row) => ({ probability, row }))
   rows.sort((a, b) => b.probability - a.probability || a.row - b.row)
+  const withoutEach = sightings.map((left) => {
+    belief.start(logPriors)
+    for (const other of sightings) if (other !== left) belief.see(other.check, other.answer)
+    return Float64Array.from(belief.shares())
+  })
   return rows.map(({ probability, row }) => ({
     problem: guide.problems[host.problems[row] ?? -1]?.id ?? null,
     probability,
-    reasons: reasonsFor(guide, host, model, logPriors, row, sightings),
+    reasons: reasonsFor(guide, host, row, shares, sightings, withoutEach),
   }))
 }
 
 /**
- * Why a problem stands where it does: each finding's weight of evidence, ln P(answer | problem) − ln P(answer | any other),
- * the others weighted by their priors; strongest first. (Weight of evidence: Good 1950, from memory.)
+ * Why a problem stands where it does: what each finding adds to what the others say, as weight of evidence, the change
+ * of its log odds (Good 1950, from memory); strongest first. So a finding counts for a problem only where it raises it
+ * against those that are still likely, however well it fits by itself.
  */
 function reasonsFor(
-  guide: Guide, host: Host, model: Model, logPriors: Float64Array, row: number, sightings: readonly Sighting[],
+  guide: Guide, host: Host, row: number, shares: Float64Array, sightings: readonly Sighting[], withoutEach: readonly Float64Array[],
 ): Reason[] {
   const problem = guide.problems[host.problems[row] ?? -1]
-  const reasons = sightings.flatMap(({ check, answer }): Reason[] => {
-    const table = model.checks[check]
+  const reasons = sightings.flatMap(({ check, answer }, place): Reason[] => {
     const number = host.checks[check]
     const asked = number === undefined ? undefined : guide.checks[number]
     const label = asked?.answers[answer]?.label
-    if (table === undefined || asked === undefined || label === undefined) return []
-    let others = 0
-    let weight = 0
-    for (let other = 0; other < model.rows; other++) {
-      if (other === row) continue
-      const prior = Math.exp(logPriors[other] ?? 0)
-      others += prior * (table.share[other * table.answers + answer] ?? 0)
-      weight += prior
-    }
-    const own = table.log[row * table.answers + answer] ?? 0
+    if (asked === undefined || label === undefined) return []
     return [{
-      check: asked.id, answer: label, weight: weight === 0 ? 0 : own - Math.log(others / weight),
+      check: asked.id, answer: label, weight: logOdds(shares, row) - logOdds(withoutEach[place] ?? shares, row),
       seen: problem?.signs.find((sign) => sign.check === number)?.words[answer] ?? null,
     }]
   })
   return reasons.sort((a, b) => Math.abs(b.weight) - Math.abs(a.weight))
+}
+
+/** ln of a row's share against all the others', which are summed apart so that near certainty keeps its figures. */
+function logOdds(shares: Float64Array, row: number): number {
+  let others = 0
+  shares.forEach((share, other) => { if (other !== row) others += share })
+  return Math.log(Math.max(shares[row] ?? 0, Number.MIN_VALUE)) - Math.log(Math.max(others, Number.MIN_VALUE))
 }

@@ -1,13 +1,17 @@
 import type { Guide, Host } from '../guide/index.js'
-import { BESIDE_ENTRY_FACTOR, NOT_LISTED_PRIOR, seasonFactors } from './bars.js'
+import { BESIDE_ENTRY_FACTOR, NOT_LISTED_PRIOR, NOT_LISTED_PRIOR_OF_ANY_PLANT, seasonFactors } from './bars.js'
 
 /**
  * ln prior of each problem of a host, in the host's order, then of *something not listed here*; the priors sum to 1.
- * prior = how common among the host's complaints × season × whether the settled entry can reach it.
+ * prior = how common among the host's complaints × season × whether the settled entry can reach it × how well it fits what
+ * the complaint itself has said.
  * @param month 1 to 12
  * @param reached rows that the asker's entry leads to, or null when the case starts at the top of the tree
+ * @param complaint weight of each row by the complaint, the last that of *something not listed here*; null likewise
  */
-export function logPriors(guide: Guide, host: Host, month: number, reached: ReadonlySet<number> | null = null): Float64Array {
+export function logPriors(
+  guide: Guide, host: Host, month: number, reached: ReadonlySet<number> | null = null, complaint: Float64Array | null = null,
+): Float64Array {
   const priors = new Float64Array(host.problems.length + 1)
   let sum = 0
   host.problems.forEach((problem, row) => {
@@ -16,10 +20,22 @@ export function logPriors(guide: Guide, host: Host, month: number, reached: Read
     priors[row] = share
     sum += share
   })
-  const listed = sum === 0 ? 0 : (1 - NOT_LISTED_PRIOR) / sum
+  const notListed = isOfAnyPlant(host) ? NOT_LISTED_PRIOR_OF_ANY_PLANT : NOT_LISTED_PRIOR
+  const listed = sum === 0 ? 0 : (1 - notListed) / sum
   for (let row = 0; row < host.problems.length; row++) priors[row] = Math.log((priors[row] ?? 0) * listed)
-  priors[host.problems.length] = sum === 0 ? 0 : Math.log(NOT_LISTED_PRIOR)
-  return priors
+  priors[host.problems.length] = sum === 0 ? 0 : Math.log(notListed)
+  if (complaint === null) return priors
+  let total = 0
+  complaint.forEach((weight, row) => { total += Math.exp(priors[row] ?? 0) * weight })
+  return priors.map((prior, row) => prior + Math.log((complaint[row] ?? 1) / total))
+}
+
+/**
+ * Whether a host stands for any plant at all: its tree leads on to other hosts' trees. So much is not listed there that
+ * nothing is concluded before its tree's end.
+ */
+export function isOfAnyPlant(host: Host): boolean {
+  return host.nodes.some(({ answers }) => answers.some(({ kind }) => kind === 'host'))
 }
 
 /** How plausible a problem is in a month: 1 in season or when it has none, less beside it, least out of it. */

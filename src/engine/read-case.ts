@@ -1,13 +1,15 @@
 import type { Check, Guide, Host, NodeName, Problem, RedFlagId } from '../guide/index.js'
 import { bars, earlyBar, LEAST_FINDINGS, LEAST_SHARE_OF_TREE, LEAST_SHARE_OF_WATCH, MOST_CHECKS, MOST_EXTRA_CHECKS, SHORT_PATH } from './bars.js'
 import { Belief } from './belief.js'
+import { complaintWeights } from './complaint.js'
 import { differentialOf } from './differential.js'
 import type { Evidence, Setting } from './evidence.js'
 import { entropyBits } from './information.js'
 import { type Model, modelOfHost } from './model.js'
 import { askable, type Offer, openChecks } from './open-checks.js'
-import { passedOver } from './passed-over.js'
-import { logPriors } from './priors.js'
+import { isOutOfSight } from './out-of-sight.js'
+import { type PassedOver, passedOver } from './passed-over.js'
+import { isOfAnyPlant, logPriors } from './priors.js'
 import type { Differential, Reading, Step } from './reading.js'
 import { secondLook } from './second-look.js'
 import { type Sighting, sightingsOf } from './sightings.js'
@@ -29,14 +31,20 @@ export function readCase(guide: Guide, evidence: Evidence, setting: Setting): Re
   }
   const { host, path } = walk
   const model = modelOfHost(guide, host)
-  const priors = logPriors(guide, host, monthOf(setting.on), reachedByEntry(evidence, walk))
+  const entry = standingEntry(evidence, walk)
+  const passed = entry === null ? NONE_PASSED : passedOver(host, entry)
+  const priors = logPriors(
+    guide, host, monthOf(setting.on), entry === null ? null : treeReach(host).rows[entry] ?? null,
+    complaintWeights(host, model, passed, checksOf(guide, evidence)),
+  )
   const sightings = sightingsOf(guide, host, evidence)
   const belief = beliefOf(model)
   belief.start(priors)
   for (const { check, answer } of sightings) belief.see(check, answer)
   const shares = Float64Array.from(belief.shares())
-  const differential = differentialOf(guide, host, model, priors, shares, sightings)
-  const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, differential, open: openChecks(guide, host, belief, evidence, passedByEntry(evidence, walk)) }
+  const open = openChecks(guide, host, belief, evidence, passed)
+  const differential = differentialOf(guide, host, belief, priors, shares, sightings)
+  const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, differential, open }
   const plan = isHeld ? { step: { kind: 'red-flag' } as const, checksLeft: null } : planStep(state)
   const concluded = plan.step.kind === 'conclude' ? plan.step.problem : null
   return {
@@ -46,11 +54,14 @@ export function readCase(guide: Guide, evidence: Evidence, setting: Setting): Re
   }
 }
 
+const OUT_OF_SIGHT = 'It is hard to see enough just now, and that is quite all right. A specialist can often tell from a few photos.'
+
 /** All that is known of a case when its next step is planned. */
 interface CaseState {
   readonly guide: Guide
   readonly evidence: Evidence
   readonly walk: TreeWalk
+  /** In whatever state the last reckoning left it. */
   readonly belief: Belief
   readonly priors: Float64Array
   readonly sightings: readonly Sighting[]
@@ -129,19 +140,12 @@ function standingEntry({ start }: Evidence, { host, entry }: TreeWalk): number |
   return node < 0 ? null : node
 }
 
-/** Rows that the settled entry leads to; null where none stands. */
-function reachedByEntry(evidence: Evidence, walk: TreeWalk): ReadonlySet<number> | null {
-  const node = standingEntry(evidence, walk)
-  return node === null ? null : treeReach(walk.host).rows[node] ?? null
+/** Numbers of the checks that have a finding. */
+function checksOf(guide: Guide, { findings }: Evidence): ReadonlySet<number> {
+  return new Set(findings.map(({ check }) => guide.checkNumbers.get(check) ?? -1))
 }
 
-/** Checks that the settled entry answers by itself. */
-function passedByEntry(evidence: Evidence, walk: TreeWalk): ReadonlySet<number> {
-  const node = standingEntry(evidence, walk)
-  return node === null ? NONE_PASSED : passedOver(walk.host, node)
-}
-
-const NONE_PASSED: ReadonlySet<number> = new Set()
+const NONE_PASSED: PassedOver = new Map()
 
 function planStep(state: CaseState): Plan {
   const { guide, evidence, walk, differential, sightings, open } = state
@@ -163,8 +167,11 @@ function planStep(state: CaseState): Plan {
   const leading = problemNamed(guide, first?.problem ?? null)
   const isAtEnd = stand.kind === 'problem' || isSpent
   const passes = (bar: (cost: Problem['cost']) => number): boolean => first !== undefined && leading !== null && first.probability >= bar(leading.cost)
-  const conclusion = leading === null ? null : { step: { kind: 'conclude', problem: leading.id } as const, checksLeft: null }
-  if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar))) return conclusion
+  // Nothing is concluded on the complaint alone: it may have been taken for another.
+  const conclusion = leading === null || sightings.length === 0 ? null : { step: { kind: 'conclude', problem: leading.id } as const, checksLeft: null }
+  if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar) && !mustAskFirst(host, stand, leading) && !isOfAnyPlant(host))) return conclusion
+  // A check that may raise a red flag is still asked: it is there for safety's sake.
+  if (!isAtEnd && ask?.answers.some(({ redFlag }) => redFlag !== null) !== true && isOutOfSight(evidence, open)) return handOver(state, OUT_OF_SIGHT)
   if (!isSpent && stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares) && canChangeOutcome(state, stand.node, ask)) {
     return askTree(host, stand.node, ask.id)
   }
@@ -177,6 +184,16 @@ function planStep(state: CaseState): Plan {
   }
   if (conclusion !== null && passes((cost) => bars[cost])) return conclusion
   return handOver(state, 'What you have seen fits more than one cause, and we do not want to guess.')
+}
+
+/**
+ * Whether the tree's next check comes before an early conclusion: where being wrong is costly (a tree felled, a pest to be
+ * reported) and one of its answers hands over in words of its own, as a tunnel in the wood does.
+ */
+function mustAskFirst(host: Host, stand: TreeWalk['stand'], leading: Problem | null): boolean {
+  if (stand.kind !== 'node' || leading === null || leading.cost === 'ordinary') return false
+  const answers = host.nodes[stand.node]?.answers ?? []
+  return answers.some((target) => target.kind === 'hand over' && !answers.some((other) => other !== target && other.kind === 'hand over' && other.because === target.because))
 }
 
 function askTree(host: Host, node: number, check: Extract<Step, { kind: 'ask' }>['check']): Plan {

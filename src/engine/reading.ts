@@ -5,7 +5,7 @@ import type { Finding } from './evidence.js'
 export interface Reason {
   readonly check: CheckId
   readonly answer: string
-  /** Natural-log weight of the finding: positive speaks for the problem, negative against it. */
+  /** What the finding adds to all the others, in natural log odds: positive speaks for the problem, negative against it. */
   readonly weight: number
   /** The frequency word of the profile for this answer, or null when the profile does not mention it. */
   readonly seen: string | null

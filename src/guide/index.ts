@@ -4,7 +4,7 @@ export type { GuideError, GuideErrorCode, GuideWarningCode } from './guide-error
 export type { SourceFile } from './source-file.js'
 export { compileGuide } from './compile.js'
 export { errorCodes } from './error-codes.js'
-export { frequencyShares, sharesFromWords } from './frequency-words.js'
+export { frequencyShares, type FrequencyWord, sharesFromWords } from './frequency-words.js'
 export { CANT_LOOK, NOT_SURE, problemKinds } from './guide.js'
 export { logLikelihoods, MISREAD_RATE } from './likelihoods.js'
 export { loadGuide } from './load.js'

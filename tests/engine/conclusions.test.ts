@@ -41,6 +41,48 @@ describe('the bar for a conclusion', () => {
   })
 })
 
+describe('an early conclusion', () => {
+  /** Slugs all but certain from two answers, while the tree would still ask about slime. */
+  const early = (cost: string): Guide => {
+    const watch = cost === 'regulated' ? '\nwatch: { escalate: "Take a photo and tell the office the place and the date." }' : ''
+    return lettuceGuide({
+      'problems/slugs.yaml': all((text) => text.replace('cost: ordinary', `cost: ${cost}${watch} # as costly as that`), swap('ragged holes: almost always', 'ragged holes: always'), swap('nothing: almost always', 'a burning sap: always')),
+      'problems/tipburn.yaml': all(swap('brown edges: almost always', 'brown edges: always'), swap('nothing: almost always', 'nothing: always')),
+      'problems/downy-mildew.yaml': all(swap('pale patches: almost always', 'pale patches: always'), swap('white fuzz: usually, nothing: sometimes', 'white fuzz: always')),
+    })
+  }
+  const telling: readonly (readonly [string, string])[] = [['leaf-top', 'ragged holes'], ['leaf-underside', 'a burning sap']]
+  const stepOf = (guide: Guide) => readCase(guide, { ...lettuceCase(telling), carriedOn: true }, MAY_DAY)
+
+  it('spares the asker the rest of the tree where little hangs on it', () => {
+    expect(stepOf(early('ordinary')).step).toEqual({ kind: 'conclude', problem: 'slugs' })
+  })
+
+  it('waits for a check with a hand-over of its own where being wrong is costly', () => {
+    const { step, differential } = stepOf(early('regulated'))
+    expect(differential[0]?.probability).toBeGreaterThan(earlyBar('regulated'))
+    expect(step).toEqual({ kind: 'ask', check: 'slime', by: 'tree' })
+  })
+
+  it('is never drawn by a tree that leads on to other plants, which knows too little of any', () => {
+    const any = lettuceGuide({
+      'problems/slugs.yaml': all(swap('lettuce: common', 'lettuce: common, some-plant: common'), swap('ragged holes: almost always', 'ragged holes: always')),
+      'hosts/some-plant.yaml': `host: some-plant
+name: Some plant
+called: [some plant]
+start: top
+nodes:
+  top: { check: leaf-top, answers: { ragged holes: slime, other answers: { host: lettuce } } }
+  slime: { check: slime, answers: { yes: { problem: slugs }, no: { hand over: "Not known." } } }
+`,
+    })
+    const start = { host: 'some-plant', node: null } as unknown as ReturnType<typeof lettuceCase>['start']
+    const { step, differential } = readCase(any, { ...lettuceCase([['leaf-top', 'ragged holes'], ['leaf-underside', 'nothing']]), start }, MAY_DAY)
+    expect(differential.find(({ problem }) => problem === null)?.probability).toBeGreaterThan(0.15)
+    expect(step).toEqual({ kind: 'ask', check: 'slime', by: 'tree' })
+  })
+})
+
 describe('what goes with an ending', () => {
   it('names a watch problem that is not concluded but cannot be passed over', () => {
     const reading = readCase(costing('regulated'), lettuceCase(holesOnly), MAY_DAY)

@@ -9,16 +9,17 @@ function lettuceOf(guide: Guide): Host {
   return host
 }
 
-/** Ids of the checks that a complaint passes over. */
-function passed(guide: Guide, entry: string): (string | undefined)[] {
+/** The checks that a complaint passes over, with the answers it stands for. */
+function passed(guide: Guide, entry: string) {
   const host = lettuceOf(guide)
   const node = host.nodes.findIndex(({ name }) => name === entry)
-  return [...passedOver(host, node)].map((check) => guide.checks[check]?.id)
+  return [...passedOver(host, node)].map(([check, answers]) => (
+    [guide.checks[check]?.id, ...[...answers].map((answer) => guide.checks[check]?.answers[answer]?.label)]))
 }
 
 describe('what a complaint has said already', () => {
   it('is every check that all ways to it go through', () => {
-    expect(passed(lettuceGuide(), 'slime')).toEqual(['leaf-top'])
+    expect(passed(lettuceGuide(), 'slime')).toEqual([['leaf-top', 'ragged holes']])
   })
 
   it('is nothing at the top of the tree', () => {
@@ -30,7 +31,7 @@ describe('what a complaint has said already', () => {
       'hosts/lettuce.yaml': swap('other answers: { hand over: "Pale patches without fuzz need a closer look." }', 'other answers: slime'),
     })
     // Slime is now reached from the top at once and by way of the underside.
-    expect(passed(two, 'slime')).toEqual(['leaf-top'])
-    expect(passed(two, 'underside')).toEqual(['leaf-top'])
+    expect(passed(two, 'slime')).toEqual([['leaf-top', 'pale patches', 'ragged holes']])
+    expect(passed(two, 'underside')).toEqual([['leaf-top', 'pale patches']])
   })
 })

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type Evidence, type Finding, readCase, withFinding } from '../../src/engine/index.js'
+import { bars, type Evidence, type Finding, readCase, withFinding } from '../../src/engine/index.js'
 import { CANT_LOOK, type CheckId, type Guide, NOT_SURE, type RedFlagId } from '../../src/guide/index.js'
 import { lettuceGuide, swap } from '../guide/lettuce-world.js'
 import { lettuceCase, MAY_DAY } from './lettuce-case.js'
@@ -58,6 +58,19 @@ describe('reading a case', () => {
     expect(step).toEqual({ kind: 'ask', check: 'leaf-underside', by: 'gain' })
     const end = readCase(guide, lettuceCase([['slime', NOT_SURE], ['leaf-underside', NOT_SURE]], 'slime'), MAY_DAY)
     expect(end.step).toMatchObject({ kind: 'hand-over', unsettled: [] })
+  })
+
+  it('takes what every way to the complaint passes over as said, and concludes nothing on that alone', () => {
+    const share = (start: string | null) => readCase(guide, lettuceCase([], start), MAY_DAY).differential.find(({ problem }) => problem === 'slugs')?.probability ?? 0
+    expect(share('slime')).toBeGreaterThan(bars.ordinary)
+    expect(share(null)).toBeLessThan(0.5)
+    expect(readCase(guide, lettuceCase([['slime', NOT_SURE], ['leaf-underside', NOT_SURE]], 'slime'), MAY_DAY).step.kind).toBe('hand-over')
+  })
+
+  it('lets an answer given apart speak for itself against the complaint', () => {
+    const share = (findings: Parameters<typeof lettuceCase>[0]) => readCase(guide, lettuceCase(findings, 'slime'), MAY_DAY).differential.find(({ problem }) => problem === 'slugs')?.probability ?? 0
+    expect(share([['leaf-top', 'brown edges']])).toBeLessThan(share([]) / 2)
+    expect(share([['leaf-top', 'ragged holes']])).toBeGreaterThan(share([]))
   })
 
   it('hands over with the tree\'s own words at a branch that says so', () => {

@@ -1,7 +1,7 @@
 import { Command, InvalidArgumentError } from 'commander'
 import { z } from 'zod'
-import { type Evidence, readCase, type Reading, withFinding } from '../../engine/index.js'
-import { sprayInWords } from '../../desk/index.js'
+import { likelyLine, sprayInWords } from '../../desk/index.js'
+import { type Evidence, type Likely, readCase, type Reading, withFinding } from '../../engine/index.js'
 import { CANT_LOOK, type Guide, type HostId, NOT_SURE } from '../../guide/index.js'
 import { buildMatchIndex, type MatchIndex, matchQuestion } from '../../match/index.js'
 import { DEFAULT_TREES, requireGuide } from '../guide-option.js'
@@ -130,8 +130,7 @@ function showEnd(guide: Guide, reading: Reading): void {
     const list = (title: string, lines: readonly string[]): string[] => (lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  - ${line}`)])
     print(
       '', problem.advice.bottomLine, '', `Most likely: ${problem.name} (${percent(likely?.probability ?? 0)}). ${problem.what}`,
-      ...list('Why', (likely?.reasons ?? []).map(({ check, answer, seen, weight }) =>
-        `${weight >= 0 ? 'for' : 'against'}: ${guide.checks[guide.checkNumbers.get(check) ?? -1]?.ask ?? check} ${answer}${seen === null ? '' : ` (${seen} seen with it)`}`)),
+      ...list('Why', likely === undefined ? [] : reasonsOf(guide, likely)),
       ...list('Do now', problem.advice.doNow), ...list('Not worth doing', problem.advice.notWorthDoing),
       ...list('Next year', problem.advice.nextYear), ...list('Spray', [sprayInWords(problem.advice.spray)]), ...list('Take care', problem.cautions),
       ...(problem.watch === null ? [] : ['', `To be reported: ${problem.watch.escalate}`]),
@@ -141,6 +140,14 @@ function showEnd(guide: Guide, reading: Reading): void {
   }
   print(...differential.slice(0, 3).map(({ problem, probability }) =>
     `  ${percent(probability).padStart(5)}  ${problem === null ? 'something not listed here' : guide.problems[guide.problemNumbers.get(problem) ?? -1]?.name ?? problem}`))
+}
+
+/** The findings for and against, in plain words. */
+function reasonsOf(guide: Guide, likely: Likely): string[] {
+  const line = likelyLine(guide, likely)
+  const plain = (side: string, { ask, answer, seen }: typeof line.for[number]): string =>
+    `${side}: ${ask} ${answer}${seen === null ? '' : ` (${seen} seen with it)`}`
+  return [...line.for.map((reason) => plain('for', reason)), ...line.against.map((reason) => plain('against', reason))]
 }
 
 function problemName(guide: Guide, problem: string): string {

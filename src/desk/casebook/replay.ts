@@ -1,6 +1,6 @@
 import { type Evidence, type Finding, readCase, withFinding } from '../../engine/index.js'
 import { type Guide, type HostId, type NodeName, NOT_SURE, type RedFlagId, type WorkedCase } from '../../guide/index.js'
-import { type Matched, type MatchIndex, matchQuestion } from '../../match/index.js'
+import { findingsFor, type Matched, type MatchIndex, matchQuestion } from '../../match/index.js'
 
 /** How one worked case went when it was played through the engine. */
 export interface Replayed {
@@ -26,13 +26,14 @@ const LEAST_ENTRY_SCORE = 0.35
 const UNKNOWN_PLANT = 'unknown-plant'
 
 /**
- * Plays one worked case: the words through the matcher, then each check answered from the case's findings, *not sure* where it has none.
+ * Plays one worked case as the desk would: the words through the matcher, with the answers that they already give, then
+ * each check asked is answered from the case's findings, *not sure* where it has none.
  * Red flags of level caution do not end a case; emergencies do.
  */
 export function replayCase(guide: Guide, index: MatchIndex, worked: WorkedCase): Replayed {
   const matched = matchQuestion(index, worked.words)
   const start = startOf(guide, worked, matched)
-  let findings: readonly Finding[] = []
+  let findings: readonly Finding[] = start === null ? [] : findingsFor(index, worked.words, start.host).map(({ check, answer }) => ({ check, answer, from: 'said' }))
   const asked: { check: string; answer: string }[] = []
   const redFlags: RedFlagId[] = matched.redFlags.map(({ redFlag }) => redFlag)
   const done = (concluded: string, ok: boolean, probability: number | null): Replayed =>
@@ -63,7 +64,9 @@ export function replayCase(guide: Guide, index: MatchIndex, worked: WorkedCase):
 
 function startOf(guide: Guide, worked: WorkedCase, matched: Matched): { host: HostId; node: NodeName | null } | null {
   const said = worked.host === null ? undefined : guide.hosts[worked.host]?.id
-  const entry = matched.entries.find(({ host }) => host === (said ?? matched.hosts[0]?.host ?? host))
+  // "A tree" or "some plant" names no plant: then the complaint that is offered first tells which plant is meant.
+  const named = matched.hosts[0]?.host === UNKNOWN_PLANT ? undefined : matched.hosts[0]?.host
+  const entry = matched.entries.find(({ host }) => host === (said ?? named ?? host))
   if (entry !== undefined && entry.score >= LEAST_ENTRY_SCORE) return { host: entry.host, node: entry.node }
   const host = said ?? matched.hosts[0]?.host ?? guide.hosts[guide.hostNumbers.get(UNKNOWN_PLANT) ?? -1]?.id
   return host === undefined ? null : { host, node: null }

@@ -1,9 +1,9 @@
 import type { CallList } from '../../../shared/index.js'
 import { caseByLink, type CaseRow, closeCall as closeRow, openCallsOf, ticketByCase } from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
-import { hostNamed } from '../guide-names.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
+import { plantWords } from '../views/plant-words.js'
 import { caseFileFromRow } from './case-file.js'
 import { readCaseFile } from './read-case-file.js'
 
@@ -27,7 +27,7 @@ async function callRow(room: Room, row: CaseRow): Promise<CallList['calls'][numb
   const reading = readCaseFile(guide, file)
   return {
     link: file.link, words: file.words[0] ?? '', openedAt: file.openedAt, stepKind: reading.step.kind,
-    hostName: reading.host === null ? null : hostNamed(guide, reading.host)?.name ?? null,
+    hostName: plantWords(guide, file, reading),
     handedOver: await ticketByCase(room.db, file.id) !== undefined,
   }
 }

@@ -1,5 +1,5 @@
 import type { AdviceCard, CheckCard, FlagCard } from '../../../shared/index.js'
-import type { Check, Guide, Problem, RedFlag } from '../../guide/index.js'
+import type { Check, Guide, Host, Problem, RedFlag } from '../../guide/index.js'
 import { sprayInWords } from './spray.js'
 import { surenessOf } from './sureness.js'
 
@@ -27,8 +27,11 @@ export function flagCard(guide: Guide, flag: RedFlag): FlagCard {
   }
 }
 
-/** The advice on a problem that a case has come to. */
-export function adviceCard(guide: Guide, problem: Problem, probability: number): AdviceCard {
+/**
+ * The advice on a problem that a case has come to.
+ * @param host the plant of the case: what only looks much like the problem on other plants is left out
+ */
+export function adviceCard(guide: Guide, host: Host | null, problem: Problem, probability: number): AdviceCard {
   const { advice } = problem
   return {
     problem: problem.id, name: problem.name, what: problem.what, agent: problem.agent, kind: problem.kind,
@@ -39,7 +42,7 @@ export function adviceCard(guide: Guide, problem: Problem, probability: number):
     escalateCall: problem.watch === null ? null : officeCall(guide),
     lookAlikes: problem.lookAlikes.flatMap((number) => {
       const other = guide.problems[number]
-      return other === undefined ? [] : [{ problem: other.id, name: other.name }]
+      return other === undefined || host?.problems.includes(number) === false ? [] : [{ problem: other.id, name: other.name }]
     }),
     sources: problem.sources.map(({ title, by, year }) => ({ title, by, year })), reviewedOn: problem.reviewedOn,
   }

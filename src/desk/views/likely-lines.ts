@@ -1,9 +1,15 @@
 import type { LikelyLine, ReasonLine } from '../../../shared/index.js'
 import type { Differential, Likely, Reason } from '../../engine/index.js'
-import type { Guide } from '../../guide/index.js'
+import { frequencyShares, type FrequencyWord, type Guide } from '../../guide/index.js'
 import { checkNamed, problemNamed } from '../guide-names.js'
 
 export const NOT_LISTED = { name: 'Something not listed here', what: 'A cause that this guide does not know.' }
+
+/** A finding that moves the odds by less than a tenth either way says nothing worth reading. */
+const LEAST_WEIGHT = 0.1
+
+/** Seen less often than this, a sign is no sign of the problem by its frequency; it may still be rarer with the others. */
+const OFTEN = 0.4
 
 /** The whole differential, most likely first. */
 export function likelyLines(guide: Guide, differential: Differential): LikelyLine[] {
@@ -18,11 +24,25 @@ export function likelyLine(guide: Guide, { problem: name, probability, reasons }
     problem: problem?.id ?? null, name: problem?.name ?? NOT_LISTED.name, what: problem?.what ?? NOT_LISTED.what,
     // Sums of many floats may end a hair outside.
     probability: Math.min(1, Math.max(0, probability)),
-    for: byWeight.filter(({ weight }) => weight > 0).map((reason) => reasonLine(guide, reason)),
-    against: byWeight.filter(({ weight }) => weight < 0).map((reason) => reasonLine(guide, reason)),
+    for: byWeight.filter(({ weight }) => weight >= LEAST_WEIGHT).map((reason) => reasonLine(guide, reason)),
+    against: byWeight.filter(({ weight }) => weight <= -LEAST_WEIGHT).map((reason) => reasonLine(guide, reason)),
   }
 }
 
-function reasonLine(guide: Guide, { check, answer, seen, weight }: Reason): ReasonLine {
-  return { check, ask: checkNamed(guide, check)?.ask ?? check, answer, seen, weight }
+function reasonLine(guide: Guide, reason: Reason): ReasonLine {
+  const { check, answer, weight } = reason
+  return { check, ask: checkNamed(guide, check)?.ask ?? check, answer, seen: tellingWord(reason), weight }
+}
+
+/**
+ * The frequency word, where it tells why the finding stands on its side. What is seldom seen with a problem and still
+ * speaks for it (it is rarer with everything else), or often seen and still speaks against it, stands without one.
+ */
+function tellingWord({ seen, weight }: Reason): string | null {
+  if (seen === null || !isFrequencyWord(seen)) return seen
+  return (weight > 0) === (frequencyShares[seen] >= OFTEN) ? seen : null
+}
+
+function isFrequencyWord(word: string): word is FrequencyWord {
+  return word in frequencyShares
 }

@@ -1,7 +1,7 @@
 import type { CaseStep, SecondLookNote, TurnLine, WatchLine } from '../../../shared/index.js'
 import type { Reading, SecondLook } from '../../engine/index.js'
 import type { Check, Guide } from '../../guide/index.js'
-import { checkNamed, problemNamed } from '../guide-names.js'
+import { checkNamed, hostNamed, problemNamed } from '../guide-names.js'
 import { adviceCard, checkCard, officeCall } from './cards.js'
 import { likelyLine, likelyLines, NOT_LISTED } from './likely-lines.js'
 
@@ -24,9 +24,10 @@ export function stepView(guide: Guide, reading: Reading): CaseStep {
     case 'conclude': {
       const problem = known(problemNamed(guide, step.problem), step.problem)
       const likely = known(differential.find((one) => one.problem === step.problem) ?? null, step.problem)
+      const host = reading.host === null ? null : hostNamed(guide, reading.host)
       const others = differential.filter((one) => one !== likely)
       return {
-        kind: 'conclude', card: adviceCard(guide, problem, likely.probability),
+        kind: 'conclude', card: adviceCard(guide, host, problem, likely.probability),
         others: worthShowing(guide, others), why: likelyLine(guide, likely),
         turns: turnLines(guide, reading), watched: watchLines(guide, reading),
       }

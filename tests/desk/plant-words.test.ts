@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest'
+import { plantWords } from '../../src/desk/views/plant-words.js'
+import type { HostId } from '../../src/guide/index.js'
+import { lettuceGuide, ROSE } from '../guide/lettuce-world.js'
+
+const guide = lettuceGuide({ 'hosts/rose.yaml': ROSE })
+const heard = (...hosts: string[]) => ({ matched: { hosts: hosts.map((host) => ({ host, score: 1, words: [] })), entries: [], confidence: 1, outOfScope: false } })
+
+describe('the plant of a case in a list', () => {
+  it('is the settled one', () => {
+    expect(plantWords(guide, heard('rose'), { host: 'lettuce' as HostId })).toBe('Lettuce')
+  })
+
+  it('is what was heard, marked as a guess, while nobody has settled it', () => {
+    expect(plantWords(guide, heard('rose'), { host: null })).toBe('Perhaps rose')
+    expect(plantWords(guide, heard('rose', 'lettuce', 'rose'), { host: null })).toBe('Perhaps rose or lettuce')
+  })
+
+  it('is not made up where none was heard, or the guide has it no more', () => {
+    expect(plantWords(guide, heard(), { host: null })).toBeNull()
+    expect(plantWords(guide, heard('a-plant-that-was'), { host: null })).toBeNull()
+  })
+})
