@@ -135,13 +135,16 @@ export const WatchLine = z.object({
   problem: z.string(), name: z.string(), probability: z.number(), escalate: z.string(), call: Call.nullable(),
 }).meta({ id: 'WatchLine' })
 
+/** At least and at most so many checks, over all likely answers. One and one: this is the last. */
+export const ChecksLeft = z.object({ least: z.number().int(), most: z.number().int() }).meta({ id: 'ChecksLeft' })
+
 export const CaseStep = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('red-flag') }),
   z.object({ kind: z.literal('place') }),
   z.object({
     kind: z.literal('ask'), check: CheckCard,
-    /** About how many more checks, this one included; null when it cannot be said. */
-    left: z.number().int().nullable(),
+    /** How many checks are still to come, this one included, on every likely course; null when it cannot be said. */
+    left: ChecksLeft.nullable(),
     /** Set when the check is asked a second time, because the answer given is rare with what else was seen. */
     again: SecondLookNote.nullable(),
   }),
@@ -250,6 +253,7 @@ export type Line = z.infer<typeof Line>
 export type ReasonLine = z.infer<typeof ReasonLine>
 export type LikelyLine = z.infer<typeof LikelyLine>
 export type SecondLookNote = z.infer<typeof SecondLookNote>
+export type ChecksLeft = z.infer<typeof ChecksLeft>
 export type TurnLine = z.infer<typeof TurnLine>
 export type WatchLine = z.infer<typeof WatchLine>
 export type AdviceCard = z.infer<typeof AdviceCard>

@@ -4,7 +4,6 @@ import { Belief } from './belief.js'
 import { complaintWeights } from './complaint.js'
 import { differentialOf } from './differential.js'
 import type { Evidence, Setting } from './evidence.js'
-import { entropyBits } from './information.js'
 import { type Model, modelOfHost } from './model.js'
 import { askable, type Offer, openChecks } from './open-checks.js'
 import { isOutOfSight } from './out-of-sight.js'
@@ -27,7 +26,7 @@ export function readCase(guide: Guide, evidence: Evidence, setting: Setting): Re
   const walk = walkFromEntryOrTop(guide, evidence)
   if (walk === null) {
     const step: Step = isHeld ? { kind: 'red-flag' } : { kind: 'place' }
-    return { step, cards, host: null, path: [], differential: [], checksLeft: null, turns: [], watched: [] }
+    return { step, cards, host: null, path: [], differential: [], turns: [], watched: [] }
   }
   const { host, path } = walk
   const model = modelOfHost(guide, host)
@@ -45,12 +44,12 @@ export function readCase(guide: Guide, evidence: Evidence, setting: Setting): Re
   const open = openChecks(guide, host, belief, evidence, passed)
   const differential = differentialOf(guide, host, belief, priors, shares, sightings)
   const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, differential, open }
-  const plan = isHeld ? { step: { kind: 'red-flag' } as const, checksLeft: null } : planStep(state)
-  const concluded = plan.step.kind === 'conclude' ? plan.step.problem : null
+  const step: Step = isHeld ? { kind: 'red-flag' } : planStep(state)
+  const concluded = step.kind === 'conclude' ? step.problem : null
   return {
-    step: plan.step, cards, host: host.id, path, differential, checksLeft: plan.checksLeft,
+    step, cards, host: host.id, path, differential,
     turns: concluded === null ? [] : turnsOf(guide, host, belief, priors, sightings, state.open),
-    watched: concluded === null && plan.step.kind !== 'hand-over' ? [] : watchedIn(guide, differential).filter((id) => id !== concluded),
+    watched: concluded === null && step.kind !== 'hand-over' ? [] : watchedIn(guide, differential).filter((id) => id !== concluded),
   }
 }
 
@@ -69,11 +68,6 @@ interface CaseState {
   readonly shares: Float64Array
   readonly differential: Differential
   readonly open: readonly Offer[]
-}
-
-interface Plan {
-  readonly step: Step
-  readonly checksLeft: number | null
 }
 
 const beliefs = new WeakMap<Model, Belief>()
@@ -147,7 +141,7 @@ function checksOf(guide: Guide, { findings }: Evidence): ReadonlySet<number> {
 
 const NONE_PASSED: PassedOver = new Map()
 
-function planStep(state: CaseState): Plan {
+function planStep(state: CaseState): Step {
   const { guide, evidence, walk, differential, sightings, open } = state
   const { host, stand } = walk
   if (stand.kind === 'hand over') return handOver(state, stand.because)
@@ -156,31 +150,30 @@ function planStep(state: CaseState): Plan {
   const ask = stand.kind === 'node' ? guide.checks[host.nodes[stand.node]?.check ?? -1] : undefined
   const isFirst = stand.kind === 'node' && walk.path.length === 0 && isNamed(host, stand.node, start)
   // The look that belongs to the chosen complaint always comes first: it may be there for safety's sake.
-  if (ask !== undefined && isFirst) return askTree(host, stand.kind === 'node' ? stand.node : 0, ask.id)
+  if (ask !== undefined && isFirst) return { kind: 'ask', check: ask.id, by: 'tree' }
 
   const looks = countLooks(evidence.findings)
   const isSpent = looks >= MOST_CHECKS
   const doubt = isSpent ? null : secondLook(guide, host, state.belief, state.priors, sightings, evidence)
-  if (doubt !== null) return { step: { kind: 'ask', check: doubt.check, by: 'second look', again: doubt.again }, checksLeft: 1 }
+  if (doubt !== null) return { kind: 'ask', check: doubt.check, by: 'second look', again: doubt.again }
 
   const [first] = differential
   const leading = problemNamed(guide, first?.problem ?? null)
   const isAtEnd = stand.kind === 'problem' || isSpent
   const passes = (bar: (cost: Problem['cost']) => number): boolean => first !== undefined && leading !== null && first.probability >= bar(leading.cost)
   // Nothing is concluded on the complaint alone: it may have been taken for another.
-  const conclusion = leading === null || sightings.length === 0 ? null : { step: { kind: 'conclude', problem: leading.id } as const, checksLeft: null }
+  const conclusion = leading === null || sightings.length === 0 ? null : { kind: 'conclude', problem: leading.id } as const
   if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar) && !mustAskFirst(host, stand, leading) && !isOfAnyPlant(host))) return conclusion
   // A check that may raise a red flag is still asked: it is there for safety's sake.
   if (!isAtEnd && ask?.answers.some(({ redFlag }) => redFlag !== null) !== true && isOutOfSight(evidence, open)) return handOver(state, OUT_OF_SIGHT)
   if (!isSpent && stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares) && canChangeOutcome(state, stand.node, ask)) {
-    return askTree(host, stand.node, ask.id)
+    return { kind: 'ask', check: ask.id, by: 'tree' }
   }
 
   const [best] = askable(open)
   const extra = countAsked(evidence.findings) - countAsked(walk.path.map(({ finding }) => finding))
   if (!isSpent && best !== undefined && extra < MOST_EXTRA_CHECKS) {
-    const left = Math.min(MOST_EXTRA_CHECKS - extra, askable(open).length, Math.max(1, Math.ceil(entropyBits(state.shares))))
-    return { step: { kind: 'ask', check: best.check.id, by: 'gain' }, checksLeft: left }
+    return { kind: 'ask', check: best.check.id, by: 'gain' }
   }
   if (conclusion !== null && passes((cost) => bars[cost])) return conclusion
   return handOver(state, 'What you have seen fits more than one cause, and we do not want to guess.')
@@ -196,14 +189,10 @@ function mustAskFirst(host: Host, stand: TreeWalk['stand'], leading: Problem | n
   return answers.some((target) => target.kind === 'hand over' && !answers.some((other) => other !== target && other.kind === 'hand over' && other.because === target.because))
 }
 
-function askTree(host: Host, node: number, check: Extract<Step, { kind: 'ask' }>['check']): Plan {
-  return { step: { kind: 'ask', check, by: 'tree' }, checksLeft: Math.max(1, Math.round(treeReach(host).checksLeft[node] ?? 1)) }
-}
-
-function handOver({ open }: CaseState, because: string): Plan {
+function handOver({ open }: CaseState, because: string): Step {
   const sample = open.find(({ check }) => check.effort === 'send a sample')
   const unsettled = open.filter(({ check }) => check.effort !== 'send a sample').slice(0, 3).map(({ check }) => check.id)
-  return { step: { kind: 'hand-over', because, unsettled, sample: sample?.check.id ?? null }, checksLeft: null }
+  return { kind: 'hand-over', because, unsettled, sample: sample?.check.id ?? null }
 }
 
 /** Whether the problems that the tree can still reach from a node are worth following, given the evidence so far. */

@@ -66,8 +66,6 @@ export interface Reading {
   readonly host: HostId | null
   readonly path: readonly PathStep[]
   readonly differential: Differential
-  /** About how many more checks are to come, rounded; null when it cannot be said. */
-  readonly checksLeft: number | null
   /** At a conclusion: what would change it, at most three, likeliest first. */
   readonly turns: readonly Turn[]
   /** Watch problems that are not concluded but cannot be passed over: each is to be named with what to do about it. */

@@ -3,8 +3,6 @@ import type { Host } from '../guide/index.js'
 interface Reach {
   /** Rows of the host's problems that each node can still end in, by node. */
   readonly rows: readonly ReadonlySet<number>[]
-  /** Mean number of checks still to ask from each node, over its answers taken as equally likely. */
-  readonly checksLeft: Float64Array
 }
 
 const known = new WeakMap<Host, Reach>()
@@ -15,30 +13,26 @@ export function treeReach(host: Host): Reach {
   if (before !== undefined) return before
   const rowOf = new Map(Array.from(host.problems, (problem, row) => [problem, row]))
   const rows: (ReadonlySet<number> | undefined)[] = host.nodes.map(() => undefined)
-  const checksLeft = new Float64Array(host.nodes.length)
   // The tree has no cycles (the compiler refuses them), so plain recursion ends.
   const visit = (node: number): ReadonlySet<number> => {
     const done = rows[node]
     if (done !== undefined) return done
     const found = new Set<number>()
     const here = host.nodes[node]
-    let below = 0
     for (const target of here?.answers ?? []) {
       if (target.kind === 'problem') {
         const row = rowOf.get(target.problem)
         if (row !== undefined) found.add(row)
       } else if (target.kind === 'node') {
         for (const row of visit(target.node)) found.add(row)
-        below += checksLeft[target.node] ?? 0
-      } else if (target.kind === 'host') below += 3
+      }
     }
     if (here?.notSure?.kind === 'node') for (const row of visit(here.notSure.node)) found.add(row)
-    checksLeft[node] = 1 + below / Math.max(1, here?.answers.length ?? 1)
     rows[node] = found
     return found
   }
   host.nodes.forEach((_, node) => visit(node))
-  const reach: Reach = { rows: rows.map((row) => row ?? new Set<number>()), checksLeft }
+  const reach: Reach = { rows: rows.map((row) => row ?? new Set<number>()) }
   known.set(host, reach)
   return reach
 }

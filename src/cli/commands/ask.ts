@@ -3,7 +3,7 @@ import { z } from 'zod'
 import { likelyLine, sprayInWords } from '../../desk/index.js'
 import { type Evidence, type Likely, readCase, type Reading, withFinding } from '../../engine/index.js'
 import { CANT_LOOK, type Guide, type HostId, NOT_SURE } from '../../guide/index.js'
-import { buildMatchIndex, type MatchIndex, matchQuestion } from '../../match/index.js'
+import { buildMatchIndex, findingsFor, type MatchIndex, matchQuestion } from '../../match/index.js'
 import { DEFAULT_TREES, requireGuide } from '../guide-option.js'
 import { openLinePrompt } from '../line-prompt.js'
 import { print, today } from '../terminal.js'
@@ -67,7 +67,12 @@ async function walk(guide: Guide, index: MatchIndex, given: string, on: string, 
         print('', 'Which is nearest?', ...all.map(({ label }, place) => `  ${place + 1}  ${label}`))
         const chosen = all[Number(await prompt('> ')) - 1]
         if (chosen === undefined) print(`Expected a number from 1 to ${all.length}.`)
-        else evidence = { ...evidence, start: { host: chosen.host, node: chosen.node } }
+        else {
+          // What the words already answer is not asked again.
+          const said = findingsFor(index, words, chosen.host).map(({ check, answer }) => ({ check, answer, from: 'said' as const }))
+          evidence = { ...evidence, start: { host: chosen.host, node: chosen.node }, findings: said }
+          if (said.length > 0) print('', 'You said already:', ...said.map(({ check, answer }) => `  ${guide.checks[guide.checkNumbers.get(check) ?? -1]?.ask ?? check} ${answer}`))
+        }
         break
       }
       case 'ask': {

@@ -1,4 +1,4 @@
-import { type Evidence, type Finding, readCase, type Reading } from '../../engine/index.js'
+import { type ChecksToCome, checksToCome, type Evidence, type Finding, readCase, type Reading, type Setting } from '../../engine/index.js'
 import type { Guide } from '../../guide/index.js'
 import { checkNamed, hostNamed, nodeNamed, redFlagNamed, takesAnswer } from '../guide-names.js'
 import type { CaseFile, KeptEvidence } from './case-file.js'
@@ -7,8 +7,18 @@ import type { CaseFile, KeptEvidence } from './case-file.js'
 export function readCaseFile(
   guide: Guide, file: Pick<CaseFile, 'evidence' | 'askedOn' | 'district'>,
 ): Reading {
-  const district = file.district !== null && guide.region.districts.has(file.district) ? file.district : null
-  return readCase(guide, usableEvidence(guide, file.evidence), { on: file.askedOn, district })
+  return readCase(guide, usableEvidence(guide, file.evidence), settingOf(guide, file))
+}
+
+/** How many checks a case has still to come with the guide of today; null where nothing is asked. */
+export function checksToComeOf(
+  guide: Guide, file: Pick<CaseFile, 'evidence' | 'askedOn' | 'district'>, reading: Reading,
+): ChecksToCome | null {
+  return checksToCome(guide, usableEvidence(guide, file.evidence), settingOf(guide, file), reading)
+}
+
+function settingOf(guide: Guide, { askedOn, district }: Pick<CaseFile, 'askedOn' | 'district'>): Setting {
+  return { on: askedOn, district: district !== null && guide.region.districts.has(district) ? district : null }
 }
 
 /**

@@ -2,7 +2,7 @@ import type { CaseView, Line } from '../../../shared/index.js'
 import type { Reading } from '../../engine/index.js'
 import type { Guide } from '../../guide/index.js'
 import type { CaseFile } from '../cases/case-file.js'
-import { readCaseFile, usableEvidence } from '../cases/read-case-file.js'
+import { checksToComeOf, readCaseFile, usableEvidence } from '../cases/read-case-file.js'
 import { checkNamed, redFlagNamed } from '../guide-names.js'
 import { checkCard, flagCard } from './cards.js'
 import { placeView } from './place-view.js'
@@ -26,7 +26,7 @@ export function caseView(guide: Guide, file: CaseFile, beside: CaseBeside): Case
     place: placeView(guide, file, reading),
     lines: filledLines(guide, file, reading),
     notes: beside.notes, photos: [...beside.photos],
-    step: stepView(guide, reading),
+    step: stepView(guide, reading, checksToComeOf(guide, file, reading)),
     ticket: beside.ticket,
     guide: guide.hash,
   }

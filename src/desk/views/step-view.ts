@@ -1,5 +1,5 @@
 import type { CaseStep, SecondLookNote, TurnLine, WatchLine } from '../../../shared/index.js'
-import type { Reading, SecondLook } from '../../engine/index.js'
+import type { ChecksToCome, Reading, SecondLook } from '../../engine/index.js'
 import type { Check, Guide } from '../../guide/index.js'
 import { checkNamed, hostNamed, problemNamed } from '../guide-names.js'
 import { adviceCard, checkCard, officeCall } from './cards.js'
@@ -9,8 +9,11 @@ import { likelyLine, likelyLines, NOT_LISTED } from './likely-lines.js'
 const WORTH_SHOWING = 0.01
 const MOST_OTHERS = 3
 
-/** The next step of a case as the screens show it. */
-export function stepView(guide: Guide, reading: Reading): CaseStep {
+/**
+ * The next step of a case as the screens show it.
+ * @param left how many checks are still to come
+ */
+export function stepView(guide: Guide, reading: Reading, left: ChecksToCome | null): CaseStep {
   const { step, differential } = reading
   switch (step.kind) {
     case 'red-flag':
@@ -18,7 +21,7 @@ export function stepView(guide: Guide, reading: Reading): CaseStep {
       return { kind: step.kind }
     case 'ask':
       return {
-        kind: 'ask', check: checkCard(known(checkNamed(guide, step.check), step.check)), left: reading.checksLeft,
+        kind: 'ask', check: checkCard(known(checkNamed(guide, step.check), step.check)), left,
         again: step.by === 'second look' ? secondLookNote(guide, step.again) : null,
       }
     case 'conclude': {

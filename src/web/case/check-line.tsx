@@ -1,12 +1,12 @@
 import type { ComponentChildren, Ref } from 'preact'
-import type { CheckCard, SecondLookNote } from '../../../shared/index.js'
+import type { CheckCard, ChecksLeft, SecondLookNote } from '../../../shared/index.js'
 import { LookDrawing } from './look-drawing.js'
 import { useWording } from '../wording/language.js'
 
 interface CheckLineProps {
   readonly check: CheckCard
   readonly number: number
-  readonly left: number | null
+  readonly left: ChecksLeft | null
   /** The answer given before, when an earlier line is open again. */
   readonly before?: string | null
   /** Set when the answer is doubted and the check asked once more. */

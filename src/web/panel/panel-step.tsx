@@ -67,7 +67,7 @@ export function PanelStep(props: PanelStepProps) {
             sending={answerOnItsWay(state, step.check.id)}
             onAnswer={answer => session.change({ path: 'answers', body: { check: step.check.id, answer } })}
           />
-          {step.left !== null && <EmptyLines count={step.left - 1} from={view.lines.length + (step.again === null ? 2 : 1)} />}
+          {step.left !== null && <EmptyLines count={step.left.least - 1} from={view.lines.length + (step.again === null ? 2 : 1)} />}
         </>
       )
     case 'conclude':

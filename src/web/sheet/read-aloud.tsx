@@ -1,11 +1,11 @@
 import type { Ref } from 'preact'
-import type { CheckCard, SecondLookNote } from '../../../shared/index.js'
+import type { CheckCard, ChecksLeft, SecondLookNote } from '../../../shared/index.js'
 import { CANT_LOOK, NOT_SURE, SecondLook } from '../case/check-line.js'
 
 interface ReadAloudProps {
   readonly check: CheckCard
   readonly number: number
-  readonly left: number | null
+  readonly left: ChecksLeft | null
   /** Set when the answer is doubted and the check asked once more. */
   readonly again?: SecondLookNote | null
   readonly before: string | null
@@ -29,7 +29,7 @@ export function ReadAloud({ check, number, left, again = null, before, disabled,
     <div class="check read-aloud">
       <span class="number" aria-hidden="true">{number}</span>
       <div class="check-body">
-        <p class="kicker">Line {number}{again !== null && ', once more'}. Read to the caller{before === null && left !== null && ` (about ${left} to go)`}</p>
+        <p class="kicker">Line {number}{again !== null && ', once more'}. Read to the caller{before === null && left !== null && ` (${left.least === left.most ? left.least : `${left.least} to ${left.most}`} to go)`}</p>
         {again !== null && <SecondLook again={again} />}
         <h2 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h2>
         <p class="spoken">{check.how}</p>

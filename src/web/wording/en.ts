@@ -1,3 +1,5 @@
+import type { ChecksLeft } from '../../../shared/index.js'
+
 /** Every word the panel says of its own, in English. Kept to short words and short sentences: askers may be worried. */
 export const en = {
   sheetTitle: 'Plant question sheet',
@@ -82,7 +84,7 @@ export const en = {
 
   check: {
     line: (number: number) => `Line ${number}`,
-    left: (left: number | null) => left === null ? '' : left <= 1 ? 'This may be the last one.' : `About ${left} to go.`,
+    left: (left: ChecksLeft | null) => left === null ? '' : left.most <= 1 ? 'This may be the last one.' : left.least === left.most ? `About ${left.most} to go.` : `${left.least} to ${left.most} to go.`,
     how: 'How to look',
     why: 'Why we ask',
     notSure: 'Not sure',
