@@ -1,4 +1,4 @@
-import type { Reading } from '../../engine/index.js'
+import { isOfAnyPlant, type Reading } from '../../engine/index.js'
 import type { Guide } from '../../guide/index.js'
 import type { CaseFile } from '../cases/case-file.js'
 import { hostNamed } from '../guide-names.js'
@@ -13,6 +13,9 @@ const MOST_GUESSES = 2
 export function plantWords(guide: Guide, file: Pick<CaseFile, 'matched'>, reading: Pick<Reading, 'host'>): string | null {
   const host = reading.host === null ? null : hostNamed(guide, reading.host)
   if (host !== null) return host.name
-  const heard = file.matched.hosts.flatMap((one) => hostNamed(guide, one.host)?.name ?? []).slice(0, MOST_GUESSES)
+  const heard = file.matched.hosts.flatMap((one) => {
+    const guess = hostNamed(guide, one.host)
+    return guess === null || isOfAnyPlant(guess) ? [] : [guess.name]
+  }).slice(0, MOST_GUESSES)
   return heard.length === 0 ? null : `Perhaps ${heard.map((name) => name.toLowerCase()).join(' or ')}`
 }
