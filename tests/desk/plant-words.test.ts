@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { plantWords } from '../../src/desk/views/plant-words.js'
 import type { HostId } from '../../src/guide/index.js'
-
 import { lettuceGuide, ROSE } from '../guide/lettuce-world.js'
 import { shippedGuide } from './desk-world.js'
 
+const shipped = await shippedGuide()
 const guide = lettuceGuide({ 'hosts/rose.yaml': ROSE })
 const heard = (...hosts: string[]) => ({ matched: { hosts: hosts.map((host) => ({ host, score: 1, words: [] })), entries: [], confidence: 1, outOfScope: false } })
 
@@ -18,8 +18,8 @@ describe('the plant of a case in a list', () => {
     expect(plantWords(guide, heard('rose', 'lettuce', 'rose'), { host: null })).toBe('Perhaps rose or lettuce')
   })
 
-  it('is not made up where none was heard, or only some plant or other, or the guide has it no more', async () => {
-    expect(plantWords(await shippedGuide(), heard('unknown-plant'), { host: null })).toBeNull()
+  it('is not made up where none was heard, or only some plant or other, or the guide has it no more', () => {
+    expect(plantWords(shipped, heard('unknown-plant'), { host: null })).toBeNull()
     expect(plantWords(guide, heard(), { host: null })).toBeNull()
     expect(plantWords(guide, heard('a-plant-that-was'), { host: null })).toBeNull()
   })
