@@ -1,9 +1,10 @@
 /** `npm run bench -- NAME [--json]`: speed and quality, as ratios within one run. Never part of `npm test`. */
 import { engineBench } from './engine-bench.js'
+import { httpBench } from './http-bench.js'
 import { matchBench } from './match-bench.js'
 import { soybeanBench } from './soybean-bench.js'
 
-const benches: Readonly<Record<string, (json: boolean) => void | Promise<void>>> = { engine: engineBench, match: matchBench, soybean: soybeanBench }
+const benches: Readonly<Record<string, (json: boolean) => void | Promise<void>>> = { engine: engineBench, http: httpBench, match: matchBench, soybean: soybeanBench }
 
 const [name, ...flags] = process.argv.slice(2)
 const bench = name === undefined ? undefined : benches[name]
