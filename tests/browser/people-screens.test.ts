@@ -23,7 +23,7 @@ describe('the people of the helpline', { timeout: 3 * STORY_MS }, () => {
     await administrator.goto(`${service.url}/people`)
     await administrator.locator('.person', { hasText: 'willow' }).waitFor()
     await administrator.getByLabel('Name to sign in with').fill('rowan')
-    await administrator.getByLabel('Specialist').first().check()
+    await administrator.getByRole('radio', { name: /^Specialist/ }).check()
     await administrator.getByRole('button', { name: 'Make an invitation link' }).click()
     await administrator.getByLabel('Invitation link').waitFor()
     await lookAtBoth(administrator, 'people')

@@ -23,6 +23,10 @@ import { openMoves, ticketStateOf } from './ticket-moves.js'
 
 /** More guesses at the plant than this are a list to read, not a hint. */
 const MOST_GUESSES = 2
+/** Below this the first complaint heard is more often wrong than right. */
+const PLAINLY_HEARD = 0.5
+/** The tree for plants that nobody can name, as the guide spells it. */
+const UNKNOWN_PLANT = 'unknown-plant'
 
 /** One row of the list of tickets. */
 export async function ticketRow(room: Room, ticket: TicketWithTaker): Promise<TicketRow> {
@@ -41,9 +45,12 @@ export async function ticketRow(room: Room, ticket: TicketWithTaker): Promise<Ti
   }
 }
 
+/** Plants that were named come first; a complaint speaks for its plant only where it was plainly heard. */
 function plantGuesses(guide: Guide, { matched }: CaseFile): string[] {
   const { entries, hosts } = offers(guide, matched)
-  return [...new Set([...entries.map(({ hostName }) => hostName), ...hosts.map(({ name }) => name)])].slice(0, MOST_GUESSES)
+  const plain = matched.confidence >= PLAINLY_HEARD ? entries.map(({ host, hostName }) => ({ host, name: hostName })) : []
+  const named = [...hosts, ...plain].filter(({ host }) => host !== UNKNOWN_PLANT)
+  return [...new Set(named.map(({ name }) => name))].slice(0, MOST_GUESSES)
 }
 
 /** The whole ticket on one sheet. */

@@ -34,7 +34,7 @@ export function useTicket(service: StaffService, ticket: string): TicketInHand {
     if (byOthers && last !== null) {
       const happened = next.history.slice(last.history.length)
       const lines = next.case.lines.length - last.case.lines.length
-      if (happened.length > 0) setNews(happened.map(event => `${event.by ?? 'The asker'}: ${event.what}`).join('. '))
+      if (happened.length > 0) setNews(happened.map(event => event.by === null ? event.what : `${event.by}: ${event.what}`).join('. '))
       else if (last.case.revision !== next.case.revision) setNews(lines > 0 ? 'The asker filled in another line.' : 'The asker’s sheet has changed.')
     }
     shown.current = next

@@ -51,7 +51,7 @@ export function InviteForm({ service, onInvited }: { readonly service: StaffServ
       {made !== null && (
         <div class="as-read">
           <p>Give this link to {made.name}. It works once, until {dayInWords(made.expiresAt)}, and is shown only now.</p>
-          <p class="row private-link">
+          <p class="row copy-line">
             <label class="hush" for="invite-link">Invitation link</label>
             <input id="invite-link" ref={link} type="text" readOnly value={address(made)} />
             <button type="button" class="second" onClick={() => void copy(address(made))}>Copy the link</button>

@@ -22,12 +22,9 @@ export function PersonLine({ person, mine, onChange }: PersonLineProps) {
         <span class="origin">since {dayInWords(person.madeAt)}, {person.codes ? 'one-time codes on' : 'no one-time codes'}, {person.sessions === 0 ? 'not signed in' : person.sessions === 1 ? 'signed in once' : `signed in ${person.sessions} times`}</span>
       </p>
       <div class="row">
-        <label>
-          <span class="hush">Role of {name}</span>
-          <select class="role" value={person.role} disabled={mine} onChange={event => onChange('role', { name, role: roleNamed(event.currentTarget.value) }, `${name} now has another role, and signs in anew.`)}>
-            {roleNames.map(row => <option key={row.role} value={row.role}>{row.words}</option>)}
-          </select>
-        </label>
+        <select class="role" aria-label={`Role of ${name}`} value={person.role} disabled={mine} onChange={event => onChange('role', { name, role: roleNamed(event.currentTarget.value) }, `${name} now has another role, and signs in anew.`)}>
+          {roleNames.map(row => <option key={row.role} value={row.role}>{row.words}</option>)}
+        </select>
         <button type="button" class="quiet" disabled={person.sessions === 0} aria-label={`Sign ${name} out everywhere`} onClick={() => onChange('sign-out', { name }, `${name} is signed out everywhere.`)}>Sign out everywhere</button>
         {person.codes && !mine && <button type="button" class="quiet" aria-label={`Forget the one-time codes of ${name}`} onClick={() => onChange('forget-codes', { name }, `The one-time codes of ${name} are forgotten.`)}>Forget the codes</button>}
         {!mine && (removing
