@@ -195,6 +195,19 @@ describe('desk: amending and opening again', () => {
     expect((await world.desk.showCase(link, null)).ticket).toMatchObject({ reply: { text: MILDEW.text }, earlierReplies: [{ text: UNKNOWN.text }] })
   })
 
+  it('waits again, for everybody, when the asker then tells of a danger, and not for anything less', async () => {
+    const { link, ticket } = await handedOver()
+    await world.desk.settleTicket(ticket, UNKNOWN, sedge)
+    const calm = await world.desk.addWords(link, { revision: (await world.desk.showCase(link, null)).revision, words: 'the heads look bad too' }, null)
+    expect(calm.ticket).toMatchObject({ state: 'settled', reply: { text: UNKNOWN.text } })
+    const told = await world.desk.addWords(link, { revision: calm.revision, words: BERRY_WORDS }, null)
+    expect(told.ticket).toMatchObject({ state: 'waiting', reply: null })
+    const view = await world.desk.showTicket(ticket, reed)
+    expect(view).toMatchObject({ state: 'waiting', takenBy: null, replies: [{ text: UNKNOWN.text, stands: false }] })
+    expect((await world.desk.listTickets({ state: 'waiting' })).tickets.map((row) => row.ticket)).toEqual([view.ticket])
+    expect(await world.desk.takeTicket(ticket, reed)).toMatchObject({ takenBy: 'reed' })
+  })
+
   it('is for settled tickets only', async () => {
     const { ticket } = await handedOver()
     await expect(world.desk.amendTicket(ticket, MILDEW, sedge)).rejects.toMatchObject({ code: 'TICKET_ELSEWHERE' })
