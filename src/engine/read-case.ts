@@ -15,6 +15,7 @@ import { type Sighting, sightingsOf } from './sightings.js'
 import { treeReach } from './tree-reach.js'
 import { type TreeWalk, walkTree } from './tree-walk.js'
 import { turnsOf } from './turns.js'
+import { unsettledChecks } from './unsettled-checks.js'
 
 /**
  * What the engine makes of a case: a pure function of the guide, the evidence, the date and the place.
@@ -43,7 +44,7 @@ export function readCase(guide: Guide, evidence: Evidence, setting: Setting): Re
   const shares = Float64Array.from(belief.shares())
   const open = openChecks(guide, host, belief, evidence, passed)
   const differential = differentialOf(guide, host, belief, priors, shares, sightings)
-  const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, differential, open }
+  const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, differential, open, passed }
   const step: Step = isHeld ? { kind: 'red-flag' } : planStep(state)
   const concluded = step.kind === 'conclude' ? step.problem : null
   return {
@@ -68,6 +69,7 @@ interface CaseState {
   readonly shares: Float64Array
   readonly differential: Differential
   readonly open: readonly Offer[]
+  readonly passed: PassedOver
 }
 
 const beliefs = new WeakMap<Model, Belief>()
@@ -189,10 +191,9 @@ function mustAskFirst(host: Host, stand: TreeWalk['stand'], leading: Problem | n
   return answers.some((target) => target.kind === 'hand over' && !answers.some((other) => other !== target && other.kind === 'hand over' && other.because === target.because))
 }
 
-function handOver({ open }: CaseState, because: string): Step {
-  const sample = open.find(({ check }) => check.effort === 'send a sample')
-  const unsettled = open.filter(({ check }) => check.effort !== 'send a sample').slice(0, 3).map(({ check }) => check.id)
-  return { kind: 'hand-over', because, unsettled, sample: sample?.check.id ?? null }
+function handOver(state: CaseState, because: string): Step {
+  const sample = state.open.find(({ check }) => check.effort === 'send a sample')
+  return { kind: 'hand-over', because, unsettled: unsettledChecks(state).map(({ id }) => id), sample: sample?.check.id ?? null }
 }
 
 /** Whether the problems that the tree can still reach from a node are worth following, given the evidence so far. */

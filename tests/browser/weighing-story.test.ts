@@ -34,27 +34,27 @@ for (const { name, width, height } of widths) {
     }
 
     it('is asked calmly to look once more when an answer does not fit, and may say the same again', async () => {
-      const page = await visit('my lettuce is unwell')
-      await pickPlant(page, 'Lettuce')
-      // Fuzz under the leaf is what lettuce downy mildew is known by, and it does not rub off the top; common practice, no source.
-      await answerChecks(page, ['leaves', 'a coating that rubs off', 'white or grey fuzz'], { until: '.second-look' })
+      const page = await visit('my apple tree is unwell')
+      await pickPlant(page, 'Apple')
+      // Olive velvety blotches are what apple scab is known by, and it spots the leaf before it yellows; common practice, no source.
+      await answerChecks(page, ['leaves', 'yellow or pale', 'olive or brown velvety blotches'], { until: '.second-look' })
       const note = page.locator('.second-look')
       await note.waitFor()
-      expect(await note.innerText()).toMatch(/You said “a coating that rubs off”\. Most plants with Lettuce downy mildew show “spots or blotches”\. Please look once more\./)
-      expect(await page.locator('.check .answer.marked').innerText()).toMatch(/a coating that rubs off/i)
+      expect(await note.innerText()).toMatch(/You said “yellow or pale”\. Most plants with Apple scab show “spots or blotches”\. Please look once more\./)
+      expect(await page.locator('.check .answer.marked').innerText()).toMatch(/yellow or pale/i)
       const number = await page.locator('.check > .number').innerText()
       expect(await page.locator('.line', { hasText: 'asked once more below' }).locator('.number').innerText()).toBe(number)
       await lookAt(page, 'second-look')
       await page.locator('.check .answer.marked').click()
       await note.waitFor({ state: 'detached' })
-      expect(await page.locator('.lines:not(.empty) .line .written', { hasText: 'a coating that rubs off' }).count()).toBe(1)
+      expect(await page.locator('.lines:not(.empty) .line .written', { hasText: 'yellow or pale' }).count()).toBe(1)
       await page.context().close()
     })
 
     it('is told what would change the answer, and can look at it at once', async () => {
-      const page = await visit('something is wrong with my apples')
-      await pickPlant(page, 'Apple')
-      await answerChecks(page, ['fruit', 'small sunken brown spots'])
+      const page = await visit('something is wrong with my lettuce')
+      await pickPlant(page, 'Lettuce')
+      await answerChecks(page, ROTTEN_BELOW)
       await page.locator('.advice').waitFor()
       const turns = page.locator('.turns li')
       const turned = await turns.first().locator('b').innerText()
@@ -91,7 +91,12 @@ for (const { name, width, height } of widths) {
     it('may look tomorrow, and the link keeps the place', async () => {
       const page = await visit('my hosta looks poorly')
       await pickPlant(page, 'Hosta')
-      await answerChecks(page, ['cool and wet'])
+      // Notches in the edge are the work of vine weevils, which are out only after dark; common practice, no source.
+      const notched = ['leaves', 'holes or chewed edges', 'smooth notches from the edge']
+      while (!/after dark/i.test(await page.locator('#check-ask').innerText())) await answerChecks(page, notched, { most: 1 })
+      await page.getByRole('button', { name: 'Can’t look now' }).click()
+      await page.locator('.line .written', { hasText: /can.t look now/i }).waitFor()
+      await answerChecks(page, [])
       const tomorrow = page.locator('.unsettled', { hasText: 'For tomorrow' })
       await tomorrow.waitFor()
       await lookAt(page, 'look-tomorrow')
@@ -138,18 +143,18 @@ for (const { name, width, height } of widths) {
       const page = await context.newPage()
       await signIn(page, 'volunteer')
 
-      await openCall(page, 'lettuce')
+      await openCall(page, 'apple')
       await page.goto(`${service.url}/sheet`)
-      await pressAnswers(page, ['leaves', 'a coating that rubs off', 'white or grey fuzz'], '.second-look')
+      await pressAnswers(page, ['leaves', 'yellow or pale', 'olive or brown velvety blotches'], '.second-look')
       expect(await page.locator('.second-look').innerText()).toContain('Ask them to look once more.')
       await lookAt(page, 'call-second-look')
       await page.keyboard.press('2')
       await page.locator('.second-look').waitFor({ state: 'detached' })
       await endCall(page)
 
-      await openCall(page, 'apple')
+      await openCall(page, 'lettuce')
       await page.goto(`${service.url}/sheet`)
-      await pressAnswers(page, ['fruit', 'small sunken brown spots'])
+      await pressAnswers(page, ROTTEN_BELOW)
       await page.locator('.turns').waitFor()
       await lookAt(page, 'call-turns')
       const turned = /at “(.+)”, it would/.exec(await page.locator('.turns li').first().innerText())?.[1]
@@ -194,6 +199,11 @@ for (const { name, width, height } of widths) {
     })
   })
 }
+
+/** Bottom rot of lettuce begins where the lowest leaves touch the soil; common practice, no source. */
+const ROTTEN_BELOW = [
+  'leaves', 'spots or blotches', 'large wet-looking brown or grey-green patches', 'nothing to see', 'lowest leaves, where they touch the soil',
+]
 
 async function signIn(page: Page, role: 'volunteer' | 'specialist'): Promise<void> {
   await page.request.post(`${service.url}/api/sign-in`, { data: service.passwordOf(role), headers: { origin: service.url } })
