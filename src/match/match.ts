@@ -27,7 +27,6 @@ export interface MatchIndex {
   readonly knownWords: ReadonlySet<string>
   readonly said: SaidAnswers
   readonly scope: ScopeEar
-  readonly emergencies: ReadonlySet<string>
   readonly hostNumbers: ReadonlyMap<string, number>
 }
 
@@ -45,7 +44,6 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
     said: buildSaidAnswers(guide, meanings),
     scope: buildScopeEar(guide.layWords),
     hostNumbers: guide.hostNumbers,
-    emergencies: new Set(guide.redFlags.filter(({ level }) => level === 'emergency').map(({ id }) => id)),
   }
 }
 
@@ -64,7 +62,7 @@ export function matchQuestion(index: MatchIndex, words: string): Matched {
   return {
     redFlags, ...place,
     // Beside an emergency nothing is filled in: the words tell of the danger.
-    findings: redFlags.some(({ redFlag }) => index.emergencies.has(redFlag)) ? [] : hearFindings(index.said, words, weighed, terms, index.hostNumbers.get(findingsHost(place)) ?? -1),
+    findings: redFlags.some(isEmergency) ? [] : hearFindings(index.said, words, weighed, terms, index.hostNumbers.get(findingsHost(place)) ?? -1),
     confidence: confidenceIn(place),
     outOfScope: redFlags.length === 0 && isOutOfScope(index.scope, tokens, place),
   }
@@ -75,7 +73,7 @@ export function matchQuestion(index: MatchIndex, words: string): Matched {
  */
 export function findingsFor(index: MatchIndex, words: string, host: string): readonly HeardFinding[] {
   const tokens = tokenize(words)
-  if (hearDangers(index, words, tokens).some(({ redFlag }) => index.emergencies.has(redFlag))) return []
+  if (hearDangers(index, words, tokens).some(isEmergency)) return []
   const weighed = tokens.slice(0, WEIGHTS.wordsWeighed)
   return hearFindings(index.said, words, weighed, readTerms(index.entries.meanings, weighed), index.hostNumbers.get(host) ?? -1)
 }
@@ -83,6 +81,10 @@ export function findingsFor(index: MatchIndex, words: string, host: string): rea
 function hearDangers(index: MatchIndex, words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
   const isWord = (word: string): boolean => index.knownWords.has(word) || index.entries.phrases.words.has(word) || STOP_WORDS.has(word)
   return hearRedFlags(index.redFlags, words, respellDanger(index.dangerSpelling, tokens, isWord))
+}
+
+function isEmergency({ level }: HeardRedFlag): boolean {
+  return level === 'emergency'
 }
 
 /** The host whose checks the words may answer: the first one heard, else the one of the first entry. */

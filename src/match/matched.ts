@@ -1,4 +1,4 @@
-import type { CheckId, HostId, NodeName, ProblemId, RedFlagId } from '../guide/index.js'
+import type { CheckId, HostId, NodeName, ProblemId, RedFlag, RedFlagId } from '../guide/index.js'
 
 /** Words of the question (as the asker wrote them) that led to a candidate, with where they stand. */
 export interface HeardWords {
@@ -9,6 +9,8 @@ export interface HeardWords {
 
 export interface HeardRedFlag {
   readonly redFlag: RedFlagId
+  /** An emergency has happened or is about to; a caution is only asked about. */
+  readonly level: RedFlag['level']
   readonly words: readonly HeardWords[]
 }
 

@@ -1,4 +1,4 @@
-import type { Guide, RedFlagHearing, RedFlagId } from '../guide/index.js'
+import type { Guide, RedFlag, RedFlagHearing, RedFlagId } from '../guide/index.js'
 import type { HeardRedFlag, HeardWords } from './matched.js'
 import { quote, type Token } from './tokens.js'
 import { buildPatternIndex, findGroups, type PatternIndex, type Span } from './word-pattern.js'
@@ -6,7 +6,7 @@ import { buildPatternIndex, findGroups, type PatternIndex, type Span } from './w
 /** The red flags of a guide, ready to listen with. */
 export interface RedFlagEars {
   /** Emergencies first. */
-  readonly flags: readonly { readonly redFlag: RedFlagId; readonly hearings: readonly Hearing[] }[]
+  readonly flags: readonly { readonly redFlag: RedFlagId; readonly level: RedFlag['level']; readonly hearings: readonly Hearing[] }[]
   readonly patterns: PatternIndex
 }
 
@@ -33,8 +33,8 @@ export function buildRedFlagEars(guide: Guide): RedFlagEars {
     return groups.push(group) - 1
   }
   const flags = guide.redFlags
-    .map((flag) => ({ redFlag: flag.id, emergency: flag.level === 'emergency', hearings: flag.hear.flatMap((hearing) => compileHearing(hearing, numberOf)) }))
-    .sort((a, b) => Number(b.emergency) - Number(a.emergency))
+    .map((flag) => ({ redFlag: flag.id, level: flag.level, hearings: flag.hear.flatMap((hearing) => compileHearing(hearing, numberOf)) }))
+    .sort((a, b) => Number(b.level === 'emergency') - Number(a.level === 'emergency'))
   return { flags, patterns: buildPatternIndex(groups) }
 }
 
@@ -45,10 +45,10 @@ export function buildRedFlagEars(guide: Guide): RedFlagEars {
 export function hearRedFlags({ flags, patterns }: RedFlagEars, words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
   const found = findGroups(tokens, patterns)
   const marks = new Uint8Array(tokens.length)
-  return flags.flatMap(({ redFlag, hearings }) => {
+  return flags.flatMap(({ redFlag, level, hearings }) => {
     for (const hearing of hearings) {
       const spans = listen(hearing, found, marks.fill(0))
-      if (spans !== null) return [{ redFlag, words: quoteSpans(words, tokens, spans) }]
+      if (spans !== null) return [{ redFlag, level, words: quoteSpans(words, tokens, spans) }]
     }
     return []
   })
