@@ -65,7 +65,7 @@ export async function soak({ kills, databaseUrl, askers, say }: SoakWishes): Pro
     await working
     const findings = await compare(world.service.url, cases, kills)
     const wanted = findings.tickets
-    for (let waited = 0; waited < 60_000 && new Set(mail.letters.map(({ messageId }) => messageId)).size < wanted; waited += 500) await pause(500)
+    for (let waited = 0; waited < 240_000 && new Set(mail.letters.map(({ messageId }) => messageId)).size < wanted; waited += 500) await pause(500)
     return { ...findings, ...letters(mail.letters.map(({ messageId, text }) => ({ id: messageId ?? '', text: text ?? '' })), cases, findings) }
   } finally {
     world.isOver = true
