@@ -26,7 +26,7 @@ export interface Mailer {
 const CONNECT_MS = 15_000
 const SILENCE_MS = 30_000
 /** And a slow one after this long. */
-const WHOLE_MS = 120_000
+const WHOLE_MS = 60_000
 
 /** A mailer for one SMTP server. One connection a letter: a helpline's letters are few, and no state is left between them. */
 export function openMailer({ smtpUrl, from }: Pick<MailSettings, 'smtpUrl' | 'from'>): Mailer {

@@ -6,7 +6,7 @@ import { MailOrder } from './mail-order.js'
 import type { MailPlace } from './mail-place.js'
 
 /** A claim runs out after this long: longer than one try may take, so that two processes never try one letter at once. */
-const CLAIM_MS = 5 * 60_000
+const CLAIM_MS = 90_000
 /** How long it is remembered that a letter was sent: an event that happens again later is a new one. */
 const REMEMBER_MS = 90 * 86_400_000
 
