@@ -157,6 +157,8 @@ for (const { name, width, height } of widths) {
       await bench.getByRole('heading', { name: 'Your answer' }).waitFor({ state: 'detached' })
       await bench.keyboard.press('a')
       await bench.getByRole('heading', { name: 'Your answer' }).waitFor()
+      const text = bench.getByLabel('What the asker will read')
+      await expect.poll(() => text.evaluate(field => field.matches(':focus'))).toBe(true)
       await bench.keyboard.type('Thank you for the careful sheet.\n\n')
       await lookAt(bench, 'bench-answer')
       await bench.keyboard.press('Control+Enter')
