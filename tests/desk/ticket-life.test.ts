@@ -200,12 +200,18 @@ describe('desk: amending and opening again', () => {
     await world.desk.settleTicket(ticket, UNKNOWN, sedge)
     const calm = await world.desk.addWords(link, { revision: (await world.desk.showCase(link, null)).revision, words: 'the heads look bad too' }, null)
     expect(calm.ticket).toMatchObject({ state: 'settled', reply: { text: UNKNOWN.text } })
-    const told = await world.desk.addWords(link, { revision: calm.revision, words: BERRY_WORDS }, null)
+    const asked = await world.desk.addWords(link, { revision: calm.revision, words: 'is lettuce sap poisonous to my cat' }, null)
+    expect(asked.cards.map(({ level }) => level)).toEqual(['caution'])
+    expect(asked.ticket).toMatchObject({ state: 'settled', reply: { text: UNKNOWN.text } })
+    const told = await world.desk.addWords(link, { revision: asked.revision, words: BERRY_WORDS }, null)
     expect(told.ticket).toMatchObject({ state: 'waiting', reply: null })
     const view = await world.desk.showTicket(ticket, reed)
     expect(view).toMatchObject({ state: 'waiting', takenBy: null, replies: [{ text: UNKNOWN.text, stands: false }] })
     expect((await world.desk.listTickets({ state: 'waiting' })).tickets.map((row) => row.ticket)).toEqual([view.ticket])
-    expect(await world.desk.takeTicket(ticket, reed)).toMatchObject({ takenBy: 'reed' })
+    // The next danger is a new one, although the ticket was as urgent as can be already.
+    await world.desk.settleTicket(ticket, UNKNOWN, reed)
+    const again = await world.desk.addWords(link, { revision: told.revision, words: 'and now the spray went into her eyes' }, null)
+    expect(again.ticket).toMatchObject({ state: 'waiting', reply: null })
   })
 
   it('is for settled tickets only', async () => {

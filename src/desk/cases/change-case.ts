@@ -9,7 +9,7 @@ import { followCase, heardFromAsker } from '../tickets/follow-case.js'
 import { showCase } from '../views/show-case.js'
 import type { CaseChange } from './case-change.js'
 import { type CaseFile, caseFileFromRow } from './case-file.js'
-import { keepCards } from './keep-cards.js'
+import { isNewDanger, keepCards } from './keep-cards.js'
 import { readCaseFile } from './read-case-file.js'
 
 /** Most changes in one case; a long call makes about sixty. */
@@ -90,7 +90,7 @@ export async function applyChange(
     case_id: now.id, revision: now.revision + 1, kind: change.kind, content: JSON.stringify(change.content),
     person_id: who?.id ?? null, at: room.now().toISOString(),
   })
-  await followCase(room, db, now.id, knowledge.guide, reading)
+  await followCase(room, db, now.id, knowledge.guide, reading, isNewDanger(knowledge.guide, now.evidence, reading.cards))
   if (change.kind === 'answer') await heardFromAsker(room, db, now.id, who, 'check')
   if (change.kind === 'words') await heardFromAsker(room, db, now.id, who, 'words')
   if (change.kind === 'photo') await heardFromAsker(room, db, now.id, who, 'photo')

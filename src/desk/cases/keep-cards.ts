@@ -13,13 +13,17 @@ import type { KeptEvidence } from './case-file.js'
 export function keepCards(
   guide: Guide, before: KeptEvidence, after: KeptEvidence, cards: Reading['cards'],
 ): KeptEvidence {
-  const stopsAgain = cards.some((name) => {
-    const flag = redFlagNamed(guide, name)
-    return flag !== null && !before.redFlags.includes(name) && (flag.level === 'emergency' || flag.then === 'stop')
-  })
   return {
     ...after,
     redFlags: [...new Set([...after.redFlags, ...cards])],
-    carriedOn: after.carriedOn && !stopsAgain,
+    carriedOn: after.carriedOn && !isNewDanger(guide, before, cards),
   }
+}
+
+/** Whether a card has appeared that must be seen before anything goes on. */
+export function isNewDanger(guide: Guide, before: KeptEvidence, cards: Reading['cards']): boolean {
+  return cards.some((name) => {
+    const flag = redFlagNamed(guide, name)
+    return flag !== null && !before.redFlags.includes(name) && (flag.level === 'emergency' || flag.then === 'stop')
+  })
 }

@@ -6,27 +6,30 @@ import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
 import { writeDown } from './happening.js'
 import { keepSought } from './sought.js'
-import { RED_FLAG, urgencyOf } from './urgency.js'
+import { urgencyOf } from './urgency.js'
 
 /** What an asker may answer a specialist with. */
 export type AnsweredWith = 'check' | 'words' | 'photo'
 
 /**
  * Lets a case's ticket follow what has happened in the case: it becomes more urgent when what has been learnt says so
- * (never less), and is found by the new words. A settled one waits again when it is a red flag.
+ * (never less), and is found by the new words. A settled one waits again when a danger is new.
+ * @param isNewDanger whether a card has appeared that must be seen before anything goes on
  */
-export async function followCase(room: Room, db: Db, caseId: number, guide: Guide, reading: Reading): Promise<void> {
+export async function followCase(
+  room: Room, db: Db, caseId: number, guide: Guide, reading: Reading, isNewDanger: boolean,
+): Promise<void> {
   const ticket = await ticketByCase(db, caseId)
   if (ticket === undefined) return
+  const at = room.now().toISOString()
+  const waitsAgain = ticket.state === 'settled' && isNewDanger && await openAgain(db, ticket, at)
   const urgency = urgencyOf(guide, reading)
-  const waits = ticket.state !== 'settled' || (urgency !== null && urgency.level === RED_FLAG)
-  if (urgency !== null && ticket.urgent < urgency.level && waits) {
-    const at = room.now().toISOString()
-    if (ticket.state === 'settled') await openAgain(db, ticket, at)
+  const isRaised = urgency !== null && ticket.urgent < urgency.level && ticket.state !== 'settled'
+  if (urgency !== null && (isRaised || waitsAgain)) {
     await raiseTicket(db, ticket.id, urgency.level, urgency.why)
     const urgent = { kind: 'urgent', why: urgency.why } as const
     await writeDown(db, ticket.id, at, null, urgent)
-    await mailAbout(room, db, ticket.id, String(urgency.level), urgent)
+    await mailAbout(room, db, ticket.id, waitsAgain ? at : String(urgency.level), urgent)
   }
   await keepSought(room, db, ticket.id, reading)
 }
@@ -35,10 +38,11 @@ export async function followCase(room: Room, db: Db, caseId: number, guide: Guid
  * A danger told of after the answer is read by nobody unless the ticket waits again: for everybody, since whoever
  * settled it may be away. Nothing is lost when it fails: then somebody has moved the ticket at this very moment.
  */
-async function openAgain(db: Db, ticket: TicketWithTaker, at: string): Promise<void> {
+async function openAgain(db: Db, ticket: TicketWithTaker, at: string): Promise<boolean> {
   const waiting = { state: 'waiting', taken_by: null, taken_at: null, settled_at: null, reply: null, waits_since: at } as const
-  if (!await advanceTicket(db, ticket.id, ticket.version, waiting)) return
+  if (!await advanceTicket(db, ticket.id, ticket.version, waiting)) return false
   await writeDown(db, ticket.id, at, null, { kind: 'reopened' })
+  return true
 }
 
 /**

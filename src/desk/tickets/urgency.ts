@@ -5,9 +5,6 @@ import { problemNamed, redFlagNamed } from '../guide-names.js'
 /** A problem that must be reported, or where a mistake is dangerous, is urgent from this probability on. */
 export const URGENT_FROM = 0.1
 
-/** The level of a case with a red flag. */
-export const RED_FLAG = 2
-
 /** How urgent a case is. */
 export interface Urgency {
   /** 2 for a red flag, 1 for a problem to be reported or dangerous. */
@@ -20,7 +17,7 @@ export interface Urgency {
 export function urgencyOf(guide: Guide, reading: Pick<Reading, 'cards' | 'differential'>): Urgency | null {
   const flags = reading.cards.flatMap((name) => redFlagNamed(guide, name) ?? [])
   const flag = flags.find(({ level }) => level === 'emergency') ?? flags[0]
-  if (flag !== undefined) return { level: RED_FLAG, why: `Red flag: ${flag.title}` }
+  if (flag !== undefined) return { level: 2, why: `Red flag: ${flag.title}` }
 
   for (const { problem: name, probability } of reading.differential) {
     const problem = name === null ? null : problemNamed(guide, name)
