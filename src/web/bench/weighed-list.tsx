@@ -1,6 +1,6 @@
 import type { LikelyLine } from '../../../shared/index.js'
 import { Reasons } from '../case/likely-list.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import { shareMoves, type ShareMove } from './share-moves.js'
 
 interface WeighedListProps {
@@ -11,7 +11,7 @@ interface WeighedListProps {
 
 /** The causes in order, with what speaks for and against each, and how far the last new evidence moved them. */
 export function WeighedList({ differential, before }: WeighedListProps) {
-  const wording = useWording()
+  const wording = useSheetWording()
   const moves = shareMoves(before, differential)
   const weighed = differential.filter(line => line.probability >= WORTH_WEIGHING || moves.has(line.problem))
   const tail = differential.filter(line => !weighed.includes(line))

@@ -2,6 +2,7 @@ import type { ComponentChildren, Ref } from 'preact'
 import type { AdviceCard, CaseStep, CheckCard } from '../../../shared/index.js'
 import { dayInWords, inOneLine, monthInWords } from '../wording/day.js'
 import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import { PhoneLink } from './flag-cards.js'
 import { LikelyList, Reasons } from './likely-list.js'
 import { monthRuns, seasonsNamed } from './time-of-year.js'
@@ -25,7 +26,8 @@ interface AdviceSheetProps {
 
 /** A conclusion, bottom line first: how sure, what to do, what not to bother with, why, and where it comes from. */
 export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, onLookAt, children }: AdviceSheetProps) {
-  const wording = useWording()
+  const { call } = useWording().flags
+  const wording = useSheetWording()
   const words = wording.advice
   const { card, why, others, turns, watched } = conclusion
   return (
@@ -43,7 +45,7 @@ export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, on
         <div class="report">
           <h4>{words.report}</h4>
           <p>{card.escalate}</p>
-          {card.escalateCall !== null && <p><PhoneLink name={card.escalateCall.name} number={card.escalateCall.number} verb={wording.flags.call} /></p>}
+          {card.escalateCall !== null && <p><PhoneLink name={card.escalateCall.name} number={card.escalateCall.number} verb={call} /></p>}
         </div>
       )}
       <WatchNotices watched={watched} />
@@ -83,7 +85,7 @@ function Part({ title, lines, kind = '' }: { readonly title: string, readonly li
 
 /** Which months the steps mean, and whether this is one of them. */
 function TimeOfYear({ card, askedOn }: { readonly card: AdviceCard, readonly askedOn: string }) {
-  const words = useWording().advice
+  const words = useSheetWording().advice
   const runs = monthRuns(card.months)
   const named = seasonsNamed(card)
   const month = Number(askedOn.slice(5, 7))
@@ -101,7 +103,7 @@ function TimeOfYear({ card, askedOn }: { readonly card: AdviceCard, readonly ask
 }
 
 function Sources({ card }: { readonly card: AdviceCard }) {
-  const words = useWording().advice
+  const words = useSheetWording().advice
   return (
     <div class="part sources">
       <h4>{words.sources}</h4>

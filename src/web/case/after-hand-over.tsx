@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 import type { CaseView, CheckCard } from '../../../shared/index.js'
 import { AskedBackPart } from './asked-back.js'
 import { dayInWords } from '../wording/day.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 type Ticket = NonNullable<CaseView['ticket']>
 
@@ -24,7 +24,7 @@ interface AfterHandOverProps {
 /** What stands on the sheet once a specialist has it: when to expect an answer, the way back, then the answer. */
 export function AfterHandOver(props: AfterHandOverProps) {
   const { ticket, address, answerWithinHours, mayGoOn, headingRef, onLook, onLookAt, photos } = props
-  const words = useWording().after
+  const words = useSheetWording().after
   const answered = ticket.reply !== null
   useEffect(() => {
     if (answered) return
@@ -66,7 +66,7 @@ export function AfterHandOver(props: AfterHandOverProps) {
 }
 
 function PrivateLink({ address }: { readonly address: string }) {
-  const words = useWording().after
+  const words = useSheetWording().after
   const [said, setSaid] = useState('')
   const field = useRef<HTMLInputElement>(null)
   async function copy(): Promise<void> {

@@ -1,6 +1,6 @@
 import type { ComponentChildren, Ref } from 'preact'
 import type { CaseView, CheckCard } from '../../../shared/index.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 type Question = NonNullable<NonNullable<CaseView['ticket']>['askedBack']>
 
@@ -14,7 +14,7 @@ interface AskedBackProps {
 
 /** What the specialist wants to know: words, the checks chosen, photos. Each answer goes to them at once. */
 export function AskedBackPart({ question, headingRef, onLookAt, children }: AskedBackProps) {
-  const words = useWording().askedBack
+  const words = useSheetWording().askedBack
   return (
     <div class="step waiting asked-back">
       <h3 class="step-title" tabIndex={-1} ref={headingRef}>{question.answered ? words.answered : words.title}</h3>

@@ -1,7 +1,7 @@
 import type { ComponentChildren, Ref } from 'preact'
 import type { CheckCard, ChecksLeft, SecondLookNote } from '../../../shared/index.js'
 import { LookDrawing } from './look-drawing.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 interface CheckLineProps {
   readonly check: CheckCard
@@ -26,7 +26,7 @@ export const CANT_LOOK = "can't look now"
 /** One check open for an answer: how to look, why, the answers, and the two calm ways past it. */
 export function CheckLine(props: CheckLineProps) {
   const { check, number, left, again = null, before = again?.said ?? null, sending = null, disabled, headingRef, onAnswer, onLeave } = props
-  const words = useWording().check
+  const words = useSheetWording().check
   const answer = (label: string, shown: ComponentChildren = label) => (
     <button
       type="button" key={label} aria-disabled={disabled} onClick={() => onAnswer(label)}
@@ -66,7 +66,7 @@ export function CheckLine(props: CheckLineProps) {
 
 /** Why a check is asked once more, without blame. */
 export function SecondLook({ again }: { readonly again: SecondLookNote }) {
-  const words = useWording().check
+  const words = useSheetWording().check
   return (
     <div class="second-look">
       <p>{words.again(again.said, again.problemName, again.usual)}</p>

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import type { Line } from '../../../shared/index.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import { CANT_LOOK, NOT_SURE } from './check-line.js'
 
 interface FilledLinesProps {
@@ -16,7 +16,7 @@ interface FilledLinesProps {
 
 /** The answered checks as numbered, filled-in lines of the sheet, each open to change. */
 export function FilledLines({ lines, changing = null, again = null, openLine, onChange, disabled = false }: FilledLinesProps) {
-  const words = useWording().lines
+  const words = useSheetWording().lines
   if (lines.length === 0) return null
   return (
     <ol class="lines" aria-label={words.title}>

@@ -2,7 +2,7 @@ import type { ComponentChildren, Ref } from 'preact'
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { Contact, HandOver } from '../../../shared/index.js'
 import { LONGEST_WORDS } from './longest-words.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 interface HandOverFormProps {
   readonly disabled: boolean
@@ -20,7 +20,7 @@ interface HandOverFormProps {
 
 /** The way to a specialist: contact if the asker likes, a note if there is more to say. */
 export function HandOverForm({ disabled, sending, headingRef, startInField = false, children, photos, onHandOver, onLeave }: HandOverFormProps) {
-  const words = useWording().handOver
+  const words = useSheetWording().handOver
   const [name, setName] = useState('')
   const [email, setEmail] = useState('')
   const [phone, setPhone] = useState('')

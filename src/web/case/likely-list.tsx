@@ -1,12 +1,12 @@
 import type { LikelyLine, ReasonLine } from '../../../shared/index.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 /**
  * Problems in order of how likely they are: a plain bar with its number.
  * With `reasons`, for specialists, all of them and what speaks for and against; without, only the few worth a thought.
  */
 export function LikelyList({ likely, title, reasons }: { readonly likely: readonly LikelyLine[], readonly title: string, readonly reasons: boolean }) {
-  const wording = useWording()
+  const wording = useSheetWording()
   const shown = reasons ? likely : likely.filter(line => line.probability >= LEAST_SHARE_SHOWN).slice(0, MOST_SHOWN)
   if (shown.length === 0) return null
   return (
@@ -33,14 +33,14 @@ export function LikelyList({ likely, title, reasons }: { readonly likely: readon
 
 /** Reasons that stand in nobody's way: who weighs an unlikely cause opens them. */
 function FoldedReasons({ line }: { readonly line: LikelyLine }) {
-  const words = useWording().likely
+  const words = useSheetWording().likely
   if (line.for.length === 0 && line.against.length === 0) return null
   return <details><summary>{words.reasons}</summary><Reasons line={line} /></details>
 }
 
 /** The findings for and against one problem. */
 export function Reasons({ line }: { readonly line: LikelyLine }) {
-  const words = useWording().advice
+  const words = useSheetWording().advice
   if (line.for.length === 0 && line.against.length === 0) return null
   return (
     <div class="reasons">
@@ -51,7 +51,7 @@ export function Reasons({ line }: { readonly line: LikelyLine }) {
 }
 
 function ReasonGroup({ title, mark, rows }: { readonly title: string, readonly mark: string, readonly rows: readonly ReasonLine[] }) {
-  const words = useWording().advice
+  const words = useSheetWording().advice
   return (
     <div>
       <h5>{title}</h5>

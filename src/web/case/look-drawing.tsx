@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 /** A simple line drawing of how to look, for the checks where words alone leave a beginner guessing; nothing for the others. */
 export function LookDrawing({ check }: { readonly check: string }) {
-  const words = useWording().drawings
+  const words = useSheetWording().drawings
   const name = Object.hasOwn(DRAWN, check) ? DRAWN[check] : undefined
   if (name === undefined) return null
   return (

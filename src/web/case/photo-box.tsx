@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { CaseView } from '../../../shared/index.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import { waitBeforeAttempt } from '../wire/backoff.js'
 import { newOpeningKey } from '../wire/opening-key.js'
 import type { CaseService } from '../wire/case-service.js'
@@ -26,7 +26,7 @@ interface Upload {
 
 /** Photos of the plant: those kept, those on their way with how far they are, and the way to add one. */
 export function PhotoBox({ view, service, onView, mayRemove }: PhotoBoxProps) {
-  const words = useWording().photos
+  const words = useSheetWording().photos
   const [uploads, setUploads] = useState<readonly Upload[]>([])
   const stop = useRef(new AbortController())
   useEffect(() => () => stop.current.abort(), [])

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import type { CaseService } from '../wire/case-service.js'
 
 interface PhotoThumbProps {
@@ -11,7 +11,7 @@ interface PhotoThumbProps {
 
 /** A small photo, drawn rather than linked: the content security policy of a host page may allow no picture of ours. */
 export function PhotoThumb({ service, link, photo, label }: PhotoThumbProps) {
-  const words = useWording().photos
+  const words = useSheetWording().photos
   const canvas = useRef<HTMLCanvasElement>(null)
   const [isLost, setLost] = useState(false)
   useEffect(() => {

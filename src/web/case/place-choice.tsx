@@ -2,7 +2,7 @@ import type { Ref } from 'preact'
 import { useState } from 'preact/hooks'
 import type { CaseView } from '../../../shared/index.js'
 import type { CaseService } from '../wire/case-service.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import { hearingOf } from './hearing.js'
 import { offeredPlaces } from './offered-places.js'
 import { UNKNOWN_PLANT } from './unknown-plant.js'
@@ -18,7 +18,7 @@ interface PlaceChoiceProps {
 
 /** What was heard, shown for a yes: the best three, or anything else by typing. */
 export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: PlaceChoiceProps) {
-  const words = useWording().place
+  const words = useSheetWording().place
   const offers = offeredPlaces(view.place, view.cards.length > 0)
   const hearing = hearingOf(view.place)
   const asksForPlant = offers.length === 0 || hearing === 'no plant' || hearing === 'out of scope'

@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { ComplaintRow, HostRow } from './row-types.js'
 import type { CaseService } from '../wire/case-service.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import { bestFitting } from './best-fitting.js'
 import { UNKNOWN_PLANT } from './unknown-plant.js'
 import { useRows } from './use-rows.js'
@@ -18,7 +18,7 @@ interface PlantPickerProps {
 
 /** Plant and complaint picked by typing: first the plant, then what is wrong with it. */
 export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, onLeave }: PlantPickerProps) {
-  const wording = useWording()
+  const wording = useSheetWording()
   const words = wording.picker
   const hosts = useRows('hosts', (_key, signal) => service.hosts(signal))
   const [host, setHost] = useState<string | null>(startAt)

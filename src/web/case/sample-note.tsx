@@ -1,9 +1,9 @@
 import type { CheckCard } from '../../../shared/index.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 /** What only a laboratory can tell, and how to send it something to look at. */
 export function SampleNote({ sample }: { readonly sample: CheckCard | null }) {
-  const words = useWording().sample
+  const words = useSheetWording().sample
   if (sample === null) return null
   return (
     <section class="sample" aria-labelledby="sample-title">

@@ -1,6 +1,6 @@
 import type { CaseView } from '../../../shared/index.js'
 import { dayInWords } from '../wording/day.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 interface SpecimenLabelProps {
   readonly view: CaseView
@@ -13,7 +13,7 @@ interface SpecimenLabelProps {
 
 /** The label of the sheet, as on a pressed plant: what it is, what ails it, where and when. */
 export function SpecimenLabel({ view, districtName, onChange, changeKey }: SpecimenLabelProps) {
-  const words = useWording().label
+  const words = useSheetWording().label
   const settled = view.place.host !== null
   return (
     <section class="label" aria-label={words.title}>

@@ -1,5 +1,5 @@
 import type { CheckCard, TurnLine } from '../../../shared/index.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 interface TurnListProps {
   readonly turns: readonly TurnLine[]
@@ -11,7 +11,7 @@ interface TurnListProps {
 
 /** What would turn the answer to another problem, each with the way to look at it. */
 export function TurnList({ turns, keyed = false, onLookAt }: TurnListProps) {
-  const words = useWording().advice
+  const words = useSheetWording().advice
   if (turns.length === 0) return null
   return (
     <div class="part turns">

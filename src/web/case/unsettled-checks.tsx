@@ -1,5 +1,5 @@
 import type { CheckCard } from '../../../shared/index.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 interface UnsettledChecksProps {
   readonly checks: readonly CheckCard[]
@@ -12,7 +12,7 @@ interface UnsettledChecksProps {
 
 /** Checks that would still tell, offered but not pressed: those for now, then those that must wait a day. */
 export function UnsettledChecks({ checks, address = null, keyed = false, onLookAt }: UnsettledChecksProps) {
-  const words = useWording().handOver
+  const words = useSheetWording().handOver
   const now = checks.filter(check => check.effort !== WAIT_A_DAY)
   const tomorrow = checks.filter(check => check.effort === WAIT_A_DAY)
   const row = (check: CheckCard, press: string) => (

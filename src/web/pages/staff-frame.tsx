@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import type { Me, RegionView, Role } from '../../../shared/index.js'
 import { GuideNews } from './guide-news.js'
-import { WordingProvider } from '../wording/language.js'
+import { SheetWordingProvider } from '../wording/sheet-language.js'
 import { staffWording } from '../wording/staff.js'
 import type { StaffService } from '../wire/staff-service.js'
 
@@ -60,7 +60,7 @@ export function StaffFrame({ service, title, here, roles, children }: StaffFrame
           <p role="alert">We cannot reach the service. <button type="button" onClick={() => { setLost(false); setRound(round + 1) }}>Try again</button></p>
         )}
         {person !== null && (roles.includes(person.role)
-          ? <WordingProvider value={staffWording}>{children(person, region)}</WordingProvider>
+          ? <SheetWordingProvider value={staffWording}>{children(person, region)}</SheetWordingProvider>
           : <p>This page is for another role than yours ({person.role}). <a href={person.role === 'volunteer' ? '/sheet' : '/bench'}>Go to your own page</a></p>)}
       </main>
     </>

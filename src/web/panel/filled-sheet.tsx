@@ -12,7 +12,7 @@ import { PlantPicker } from '../case/plant-picker.js'
 import { QuestionBox } from '../case/question-box.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
 import { TroubleNote } from '../case/trouble-note.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import type { CaseService } from '../wire/case-service.js'
 import type { Aside } from './aside.js'
 import { useFilledStyle } from './filled-style.js'
@@ -33,7 +33,7 @@ interface FilledSheetProps {
 
 /** The sheet of an open case below its cards: the words, the label, the lines, and the step it is at. */
 export function FilledSheet({ view, state, session, service, region, wholePage, aside, setAside, heading }: FilledSheetProps) {
-  const words = useWording()
+  const words = useSheetWording()
   const style = useFilledStyle()
   const busy = state.sending
   const look = useCallback(() => session.lookForNews(), [session])
@@ -92,7 +92,7 @@ export function FilledSheet({ view, state, session, service, region, wholePage, 
             key={view.link} region={region} district={view.district} sending={busy} onOpen={session.open}
             again={{ words: view.words.join('\n'), headingRef: heading }}
           />
-          <p class="step"><button type="button" class="quiet" onClick={() => setAside({ kind: 'plant' })}>{words.notAsked.pick}</button></p>
+          <p class="step"><button type="button" class="quiet" onClick={() => setAside({ kind: 'plant' })}>{words.picker.aboutAPlant}</button></p>
         </>
       )}
       {(aside === null || aside.kind === 'specialist') && !(isOutOfScope && aside === null) && (

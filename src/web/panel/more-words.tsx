@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks'
 import { LONGEST_WORDS } from '../case/longest-words.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 /** A folded place at the foot of the sheet for what the asker noticed since. */
 export function MoreWords({ disabled, onAdd }: { readonly disabled: boolean, readonly onAdd: (words: string) => void }) {
-  const words = useWording().more
+  const words = useSheetWording().more
   const [typed, setTyped] = useState('')
   function submit(event: Event): void {
     event.preventDefault()

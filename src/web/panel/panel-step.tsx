@@ -12,7 +12,7 @@ import { PlaceChoice } from '../case/place-choice.js'
 import { SampleNote } from '../case/sample-note.js'
 import { UnsettledChecks } from '../case/unsettled-checks.js'
 import { WatchNotices } from '../case/watch-notices.js'
-import { useWording } from '../wording/language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import type { CaseService } from '../wire/case-service.js'
 
 interface PanelStepProps {
@@ -32,7 +32,7 @@ interface PanelStepProps {
 /** The one thing the sheet is at: confirm the plant, look at something, read the advice, or hand over. */
 export function PanelStep(props: PanelStepProps) {
   const { view, session, state, service, headingRef, wholePage, asksSpecialist, onSpecialist, onLeave, onLookAt } = props
-  const words = useWording()
+  const words = useSheetWording()
   const busy = state.sending
   const sheetAddress = `${service.base}/case#${view.link}`
   const handedOver = view.ticket !== null
@@ -48,8 +48,8 @@ export function PanelStep(props: PanelStepProps) {
         ? null
         : (
           <div class="step">
-            <p>{words.flags.calmWay}</p>
-            <p><button type="button" class="second" aria-disabled={busy} onClick={() => session.change({ path: 'carry-on', body: {} })}>{words.flags.done}</button></p>
+            <p>{words.carryOn.lead}</p>
+            <p><button type="button" class="second" aria-disabled={busy} onClick={() => session.change({ path: 'carry-on', body: {} })}>{words.carryOn.submit}</button></p>
           </div>
         )
     case 'place':

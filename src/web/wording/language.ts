@@ -2,7 +2,7 @@ import { createContext } from 'preact'
 import { useContext } from 'preact/hooks'
 import { en, type Wording } from './en.js'
 
-/** Languages the panel can speak. A new one is a file beside `en.ts` and a row here. */
+/** Languages the panel can speak. A new one is two files beside `en.ts` and `en-sheet.ts`, a row here and one in `sheet-language.ts`. */
 export const languages: Readonly<Record<string, Wording>> = { en }
 
 /** The language code we have for a tag such as 'en-GB', or null when we have none for it. */
