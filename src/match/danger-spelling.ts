@@ -30,7 +30,7 @@ export function respellDanger({ spell, isDangerWord }: DangerSpelling, tokens: r
     // "The baby's been", "my husbands mouth": the word without its s is meant.
     if (text.endsWith('s') && !isDangerWord(text) && isDangerWord(text.slice(0, -1))) return { ...token, text: text.slice(0, -1) }
     if (text.length < SHORTEST - 1 || isDangerWord(text) || isWord(text)) return token
-    if (!tried.has(text) && tried.size >= WEIGHTS.wordsRespelled) return token
+    if (!tried.has(text) && tried.size >= WEIGHTS.dangersRespelled) return token
     tried.add(text)
     const [near, other] = spell(text)
     if (near === undefined || near.word[0] !== text[0] || (other !== undefined && near.slips === 2 && other.slips === 2 && other.word[0] === near.word[0])) return token

@@ -14,6 +14,11 @@ export const WEIGHTS = {
    * (single words, then pairs) and again for entries. 8 to 20.
    */
   wordsRespelled: 12,
+  /**
+   * Likewise for words of danger, which may come after any number of names and rare words. Each costs less than a tenth
+   * of a millisecond, so that the rarest text stays within some 20 ms. 100 to 300.
+   */
+  dangersRespelled: 200,
   /** Words longer than this are not respelled: no plant or complaint is. */
   longestRespelled: 20,
 

@@ -1,3 +1,5 @@
+import { tokenize } from './tokens.js'
+
 /**
  * Words of a question that say nothing about a plant. `not`, `no`, `never`, `under`, `inside` are kept out of this
  * list on purpose: "never opens" and "under the leaf" are what some complaints turn on.
@@ -20,5 +22,5 @@ export const STOP_WORDS: ReadonlySet<string> = new Set(
 
 /** Whether none of these words says anything of a plant or its trouble by itself: 'is the'. */
 export function sayNothing(words: string): boolean {
-  return words.toLowerCase().replace(/['’]/gu, '').split(/[^\p{L}\p{N}]+/u).every((word) => word.length < 2 || STOP_WORDS.has(word))
+  return tokenize(words).every(({ text }) => text.length < 2 || STOP_WORDS.has(text))
 }

@@ -85,6 +85,11 @@ describe('red flags of the demonstration guide', () => {
     expect(heard('squirrel ate my tulips')).toEqual([])
   })
 
+  it('reads a misspelled danger after many words that it does not know', () => {
+    const before = 'Josephine and Bartholomew painted the wicker chairs on the veranda turquoise. The gazebo needs varnishing and the pergola leans on the trellis beside the conservatory. Our neighbour plays the clarinet and the accordion near the bandstand on Wednesdays. '
+    expect(heard(`${before}my toddlr swollowed a berrie`)).toContain('someone-ate-plant')
+  })
+
   it('hears the last sentence of a very long message', () => {
     const story = 'The lawn is yellow and the roses have spots. '.repeat(400)
     expect(heard(`${story} Also my toddler ate some berries.`)).toContain('someone-ate-plant')
