@@ -131,6 +131,8 @@ export interface WordSetsDraft {
   readonly kind: 'word sets'
   readonly at: Place
   readonly sets: ReadonlyMap<string, readonly string[]>
+  /** The sets that other sets name. */
+  readonly setsUsed: readonly Located<string>[]
 }
 
 export interface WorkedCaseDraft {

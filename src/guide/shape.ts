@@ -208,7 +208,10 @@ function shapeLayWords(parsed: ParsedFile, report: Report): AnyDraft | null {
 
 function shapeWordSets(parsed: ParsedFile, report: Report): AnyDraft | null {
   const value = fit(wordSetsShape, parsed, report)
-  return value === null ? null : { kind: 'word sets', at: parsed.at([]), sets: new Map(Object.entries(value)) }
+  if (value === null) return null
+  const here = placing(parsed)
+  const setsUsed = Object.entries(value).flatMap(([name, words]) => setsIn(words, [name])).map(({ name, path }) => here.text(name, path))
+  return { kind: 'word sets', at: parsed.at([]), sets: new Map(Object.entries(value)), setsUsed }
 }
 
 function setsIn(group: readonly string[], path: YamlPath): { name: string; path: YamlPath }[] {

@@ -1,11 +1,11 @@
 import { closestNames } from '../closest-names.js'
 import type { RuleContext } from '../rule-context.js'
 
-/** Error. Every set of words that a red flag names stands in word-sets.yaml. */
+/** Error. Every set of words that a red flag or another set names stands in word-sets.yaml. */
 export function knownWordSetsRule(context: RuleContext): void {
   const { redFlags, wordSets } = context.guide
   const names = [...(wordSets?.sets.keys() ?? [])]
-  for (const { setsUsed } of redFlags.values()) {
+  for (const { setsUsed } of [...redFlags.values(), ...(wordSets === null ? [] : [wordSets])]) {
     for (const set of setsUsed) {
       if (names.includes(set.value)) continue
       context.error({

@@ -30,4 +30,9 @@ describe('rule: known word sets', () => {
     const changes = { 'word-sets.yaml': SETS, 'red-flags/ate.yaml': flag('(peple)') }
     expect(errorsOf(changes)).toEqual([{ code: 'UNKNOWN_WORD_SET', at: 'trees/red-flags/ate.yaml:5:20', nearest: ['people'] }])
   })
+
+  it('points at a set that another set names and nobody wrote', () => {
+    const changes = { 'word-sets.yaml': SETS.replace('(elders)', '(eldrs)'), 'red-flags/ate.yaml': flag('(people)') }
+    expect(errorsOf(changes)).toEqual([{ code: 'UNKNOWN_WORD_SET', at: 'trees/word-sets.yaml:1:26', nearest: ['elders'] }])
+  })
 })
