@@ -59,6 +59,13 @@ export class Belief {
     this.#isSettled = false
   }
 
+  /** Forgets everything but the prior and these answers, whatever was reckoned before; gives itself back. */
+  restate(logPriors: Float64Array, sightings: readonly { readonly check: number; readonly answer: number }[]): this {
+    this.start(logPriors)
+    for (const { check, answer } of sightings) this.see(check, answer)
+    return this
+  }
+
   /** Takes in one answer. The order of answers does not matter, beyond rounding. */
   see(check: number, answer: number): void {
     const { rows } = this.model

@@ -12,11 +12,7 @@ export function differentialOf(
 ): Differential {
   const rows = Array.from(shares, (probability, row) => ({ probability, row }))
   rows.sort((a, b) => b.probability - a.probability || a.row - b.row)
-  const withoutEach = sightings.map((left) => {
-    belief.start(logPriors)
-    for (const other of sightings) if (other !== left) belief.see(other.check, other.answer)
-    return Float64Array.from(belief.shares())
-  })
+  const withoutEach = sightings.map((left) => Float64Array.from(belief.restate(logPriors, sightings.filter((other) => other !== left)).shares()))
   return rows.map(({ probability, row }) => ({
     problem: guide.problems[host.problems[row] ?? -1]?.id ?? null,
     probability,

@@ -1,9 +1,7 @@
-import { type Guide, NOT_SURE } from '../guide/index.js'
+import { type CheckId, type Guide, NOT_SURE } from '../guide/index.js'
 import { MOST_CHECKS } from './bars.js'
 import { type Evidence, type Setting, withFinding } from './evidence.js'
-import { modelOfHost } from './model.js'
-import { readCase } from './read-case.js'
-import type { Reading } from './reading.js'
+import { type Plan, planCase } from './read-case.js'
 
 /** How many checks are still to come, the one that is asked now included. */
 export interface ChecksToCome {
@@ -22,41 +20,39 @@ const UNSURE = 0.12
  * asked. So one is the last exactly where each likely answer, *not sure* among them, ends the case. Once a course has
  * become unlikely as a whole, it is played to its end by its likeliest answers alone.
  */
-export function checksToCome(guide: Guide, evidence: Evidence, setting: Setting, reading: Reading): ChecksToCome | null {
-  if (reading.step.kind !== 'ask') return null
+export function checksToCome(guide: Guide, evidence: Evidence, setting: Setting): ChecksToCome | null {
+  const first = planCase(guide, evidence, setting)
+  if (first.step.kind !== 'ask') return null
   let least = MOST_CHECKS
   let most = 1
-  const play = (now: Evidence, here: Reading, chance: number, asked: number): void => {
-    if (here.step.kind !== 'ask' || asked >= MOST_CHECKS) {
+  const play = (now: Evidence, here: Plan, chance: number, asked: number): void => {
+    const { step } = here
+    if (step.kind !== 'ask' || asked >= MOST_CHECKS) {
       least = Math.min(least, asked)
       most = Math.max(most, asked)
       return
     }
-    const { check } = here.step
-    const [likeliest, ...others] = likelyAnswers(guide, here)
-    for (const one of likeliest === undefined ? [] : [likeliest, ...others]) {
+    for (const [place, one] of likelyAnswers(guide, step.check, here).entries()) {
       const joint = chance * one.chance
-      if (one !== likeliest && joint < LEAST_CHANCE) continue
-      const next = { ...now, findings: withFinding(now.findings, { check, answer: one.answer, from: 'asked' }) }
-      play(next, readCase(guide, next, setting), joint, asked + 1)
+      if (place > 0 && joint < LEAST_CHANCE) continue
+      // A card that an answer raises does not end the questions: most askers carry on.
+      const next = { ...now, carriedOn: true, findings: withFinding(now.findings, { check: step.check, answer: one.answer, from: 'asked' }) }
+      play(next, planCase(guide, next, setting), joint, asked + 1)
     }
   }
-  play(evidence, reading, 1, 0)
+  play(evidence, first, 1, 0)
   return { least, most }
 }
 
 /** The answers of the check that is asked, likeliest first, with *not sure* among them. */
-function likelyAnswers(guide: Guide, { step, host: hostId, differential }: Reading): { answer: string; chance: number }[] {
-  const check = step.kind === 'ask' ? guide.checks[guide.checkNumbers.get(step.check) ?? -1] : undefined
-  const host = guide.hosts[guide.hostNumbers.get(hostId ?? '') ?? -1]
-  if (check === undefined || host === undefined) return []
-  const model = modelOfHost(guide, host).checks[host.checks.indexOf(check.number)]
-  const shares = differential.map(({ problem, probability }) => ({
-    row: problem === null ? host.problems.length : host.problems.indexOf(guide.problemNumbers.get(problem) ?? -1), probability,
-  }))
+function likelyAnswers(guide: Guide, asked: CheckId, { state }: Plan): { answer: string; chance: number }[] {
+  const check = guide.checks[guide.checkNumbers.get(asked) ?? -1]
+  if (check === undefined || state === null) return []
+  const { walk: { host }, belief, shares } = state
+  const model = belief.model.checks[host.checks.indexOf(check.number)]
   const answers = check.answers.map(({ label }, answer) => {
     let chance = model === undefined ? 1 / check.answers.length : 0
-    if (model !== undefined) for (const { row, probability } of shares) chance += probability * (model.share[row * model.answers + answer] ?? 0)
+    if (model !== undefined) shares.forEach((share, row) => { chance += share * (model.share[row * model.answers + answer] ?? 0) })
     return { answer: label, chance: (1 - UNSURE) * chance }
   })
   return [...answers, { answer: NOT_SURE, chance: UNSURE }].sort((a, b) => b.chance - a.chance)

@@ -10,7 +10,7 @@ import { isOutOfSight } from './out-of-sight.js'
 import { type PassedOver, passedOver } from './passed-over.js'
 import { isOfAnyPlant, logPriors } from './priors.js'
 import type { Differential, Reading, Step } from './reading.js'
-import { secondLook } from './second-look.js'
+import { leader, secondLook } from './second-look.js'
 import { type Sighting, sightingsOf } from './sightings.js'
 import { treeReach } from './tree-reach.js'
 import { type TreeWalk, walkTree } from './tree-walk.js'
@@ -22,42 +22,50 @@ import { unsettledChecks } from './unsettled-checks.js'
  * The same evidence gives the same reading, in whatever order it was given.
  */
 export function readCase(guide: Guide, evidence: Evidence, setting: Setting): Reading {
-  const cards = cardsOf(guide, evidence)
-  const isHeld = isStopped(guide, cards, evidence)
-  const walk = walkFromEntryOrTop(guide, evidence)
-  if (walk === null) {
-    const step: Step = isHeld ? { kind: 'red-flag' } : { kind: 'place' }
-    return { step, cards, host: null, path: [], differential: [], turns: [], watched: [] }
-  }
-  const { host, path } = walk
-  const model = modelOfHost(guide, host)
-  const entry = standingEntry(evidence, walk)
-  const passed = entry === null ? NONE_PASSED : passedOver(host, entry)
-  const priors = logPriors(
-    guide, host, monthOf(setting.on), entry === null ? null : treeReach(host).rows[entry] ?? null,
-    complaintWeights(host, model, passed, checksOf(guide, evidence)),
-  )
-  const sightings = sightingsOf(guide, host, evidence)
-  const belief = beliefOf(model)
-  belief.start(priors)
-  for (const { check, answer } of sightings) belief.see(check, answer)
-  const shares = Float64Array.from(belief.shares())
-  const open = openChecks(guide, host, belief, evidence, passed)
+  const { step, cards, state } = planCase(guide, evidence, setting)
+  if (state === null) return { step, cards, host: null, path: [], differential: [], turns: [], watched: [] }
+  const { walk: { host, path }, belief, priors, sightings, shares, open } = state
   const differential = differentialOf(guide, host, belief, priors, shares, sightings)
-  const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, differential, open, passed }
-  const step: Step = isHeld ? { kind: 'red-flag' } : planStep(state)
   const concluded = step.kind === 'conclude' ? step.problem : null
   return {
     step, cards, host: host.id, path, differential,
-    turns: concluded === null ? [] : turnsOf(guide, host, belief, priors, sightings, state.open),
+    turns: concluded === null ? [] : turnsOf(guide, host, belief, priors, sightings, open),
     watched: concluded === null && step.kind !== 'hand-over' ? [] : watchedIn(guide, differential).filter((id) => id !== concluded),
   }
+}
+
+/** A case's next step, without what is told of it; `state` is null while the plant is not settled. */
+export interface Plan {
+  readonly step: Step
+  readonly cards: readonly RedFlagId[]
+  readonly state: CaseState | null
+}
+
+/** Plans the next step of a case: readCase without the reasons, which cost most and only a person reads. */
+export function planCase(guide: Guide, evidence: Evidence, setting: Setting): Plan {
+  const cards = cardsOf(guide, evidence)
+  const isHeld = isStopped(guide, cards, evidence)
+  const walk = walkFromEntryOrTop(guide, evidence)
+  if (walk === null) return { step: isHeld ? { kind: 'red-flag' } : { kind: 'place' }, cards, state: null }
+  const { host } = walk
+  const model = modelOfHost(guide, host)
+  const entry = standingEntry(evidence, walk)
+  const passed = entry === null ? NONE_PASSED : passedOver(host, entry)
+  const sightings = sightingsOf(guide, host, evidence)
+  const priors = logPriors(
+    guide, host, monthOf(setting.on), entry === null ? null : treeReach(host).rows[entry] ?? null,
+    complaintWeights(host, model, passed, new Set(sightings.map(({ check }) => host.checks[check] ?? -1))),
+  )
+  const belief = beliefOf(model).restate(priors, sightings)
+  const shares = Float64Array.from(belief.shares())
+  const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, open: openChecks(guide, host, belief, evidence, passed), passed }
+  return { step: isHeld ? { kind: 'red-flag' } : planStep(state), cards, state }
 }
 
 const OUT_OF_SIGHT = 'It is hard to see enough just now, and that is quite all right. A specialist can often tell from a few photos.'
 
 /** All that is known of a case when its next step is planned. */
-interface CaseState {
+export interface CaseState {
   readonly guide: Guide
   readonly evidence: Evidence
   readonly walk: TreeWalk
@@ -67,7 +75,6 @@ interface CaseState {
   readonly sightings: readonly Sighting[]
   /** P(problem) by row, the last *something not listed here*. */
   readonly shares: Float64Array
-  readonly differential: Differential
   readonly open: readonly Offer[]
   readonly passed: PassedOver
 }
@@ -136,15 +143,10 @@ function standingEntry({ start }: Evidence, { host, entry }: TreeWalk): number |
   return node < 0 ? null : node
 }
 
-/** Numbers of the checks that have a finding. */
-function checksOf(guide: Guide, { findings }: Evidence): ReadonlySet<number> {
-  return new Set(findings.map(({ check }) => guide.checkNumbers.get(check) ?? -1))
-}
-
 const NONE_PASSED: PassedOver = new Map()
 
 function planStep(state: CaseState): Step {
-  const { guide, evidence, walk, differential, sightings, open } = state
+  const { guide, evidence, walk, sightings, shares, open } = state
   const { host, stand } = walk
   if (stand.kind === 'hand over') return handOver(state, stand.because)
 
@@ -159,10 +161,10 @@ function planStep(state: CaseState): Step {
   const doubt = isSpent ? null : secondLook(guide, host, state.belief, state.priors, sightings, evidence)
   if (doubt !== null) return { kind: 'ask', check: doubt.check, by: 'second look', again: doubt.again }
 
-  const [first] = differential
-  const leading = problemNamed(guide, first?.problem ?? null)
+  const [row, share] = leader(shares)
+  const leading = guide.problems[host.problems[row] ?? -1] ?? null
   const isAtEnd = stand.kind === 'problem' || isSpent
-  const passes = (bar: (cost: Problem['cost']) => number): boolean => first !== undefined && leading !== null && first.probability >= bar(leading.cost)
+  const passes = (bar: (cost: Problem['cost']) => number): boolean => leading !== null && share >= bar(leading.cost)
   // Nothing is concluded on the complaint alone: it may have been taken for another.
   const conclusion = leading === null || sightings.length === 0 ? null : { kind: 'conclude', problem: leading.id } as const
   if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar) && !mustAskFirst(host, stand, leading) && !isOfAnyPlant(host))) return conclusion

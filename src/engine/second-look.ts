@@ -21,9 +21,7 @@ export function secondLook(
 ): { readonly check: CheckId; readonly again: SecondLook } | null {
   if (evidence.findings.filter(({ again }) => again === true).length >= MOST_SECOND_LOOKS) return null
   const { checks } = belief.model
-  belief.start(logPriors)
-  for (const { check, answer } of sightings) belief.see(check, answer)
-  const shares = Float64Array.from(belief.shares())
+  const shares = Float64Array.from(belief.restate(logPriors, sightings).shares())
   const likely = Array.from(shares).flatMap((share, row) => {
     const problem = guide.problems[host.problems[row] ?? -1]
     return problem !== undefined && share >= LIKELY_SHARE ? [problem] : []
@@ -35,9 +33,7 @@ export function secondLook(
     const finding = evidence.findings.find((one) => one.check === check?.id)
     if (check === undefined || finding?.from !== 'asked' || finding.again === true || check.number === firstCheck) continue
     if (likely.some((problem) => shareOf(problem, check.number, doubted.answer) >= EXPLAINING_SHARE)) continue
-    belief.start(logPriors)
-    for (const other of sightings) if (other !== doubted) belief.see(other.check, other.answer)
-    const [row, lead] = leader(belief.shares())
+    const [row, lead] = leader(belief.restate(logPriors, sightings.filter((other) => other !== doubted)).shares())
     const problem = guide.problems[host.problems[row] ?? -1]
     const model = checks[doubted.check]
     if (problem === undefined || model === undefined || lead < LEAST_LEAD_FOR_SECOND_LOOK || sightings.length < 2) continue

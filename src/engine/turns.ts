@@ -18,7 +18,7 @@ const LEAST_CHANCE = 0.1
 export function turnsOf(
   guide: Guide, host: Host, belief: Belief, logPriors: Float64Array, sightings: readonly Sighting[], open: readonly Offer[],
 ): Turn[] {
-  const now = Float64Array.from(restate(belief, logPriors, sightings).shares())
+  const now = Float64Array.from(belief.restate(logPriors, sightings).shares())
   const [row] = leader(now)
   const turns: (Turn & { chance: number })[] = []
   for (const { check, place } of askable(open)) {
@@ -28,7 +28,7 @@ export function turnsOf(
       let chance = 0
       now.forEach((share, problem) => { chance += share * (model.share[problem * model.answers + answer] ?? 0) })
       if (chance < LEAST_CHANCE) continue
-      restate(belief, logPriors, sightings).see(place, answer)
+      belief.restate(logPriors, sightings).see(place, answer)
       const [next] = leader(belief.shares())
       const label = check.answers[answer]?.label
       if (next === row || label === undefined) continue
@@ -37,10 +37,4 @@ export function turnsOf(
   }
   turns.sort((a, b) => b.chance - a.chance)
   return turns.slice(0, MOST_TURNS).map(({ check, answer, to }) => ({ check, answer, to }))
-}
-
-function restate(belief: Belief, logPriors: Float64Array, sightings: readonly Sighting[]): Belief {
-  belief.start(logPriors)
-  for (const { check, answer } of sightings) belief.see(check, answer)
-  return belief
 }

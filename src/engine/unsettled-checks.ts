@@ -3,6 +3,7 @@ import type { Belief } from './belief.js'
 import type { Evidence } from './evidence.js'
 import { openChecks } from './open-checks.js'
 import type { PassedOver } from './passed-over.js'
+import type { Sighting } from './sightings.js'
 import type { TreeWalk } from './tree-walk.js'
 
 /** How many looks are named. */
@@ -14,6 +15,8 @@ interface HandedOver {
   readonly evidence: Evidence
   readonly walk: TreeWalk
   readonly belief: Belief
+  readonly priors: Float64Array
+  readonly sightings: readonly Sighting[]
   readonly passed: PassedOver
 }
 
@@ -21,11 +24,11 @@ interface HandedOver {
  * At most MOST_NAMED looks that would still tell the problems apart: first those that the asker put off, since they said
  * that they could look later; then the best that takes a day; then whatever tells most. A sample is named apart.
  */
-export function unsettledChecks({ guide, evidence, walk: { host }, belief, passed }: HandedOver): Check[] {
+export function unsettledChecks({ guide, evidence, walk: { host }, belief, priors, sightings, passed }: HandedOver): Check[] {
   const putOff = new Set<string>(evidence.findings.filter(({ answer }) => answer === CANT_LOOK).map(({ check }) => check))
   // A check that was put off has told nothing, so the belief is the same without it.
   const findings = evidence.findings.filter(({ check }) => !putOff.has(check))
-  const open = openChecks(guide, host, belief, { ...evidence, findings }, passed)
+  const open = openChecks(guide, host, belief.restate(priors, sightings), { ...evidence, findings }, passed)
     .map(({ check }) => check).filter(({ effort }) => effort !== 'send a sample')
   const tomorrow = open.find(({ effort }) => effort === 'wait a day')
   const first = open.filter(({ id }) => putOff.has(id))

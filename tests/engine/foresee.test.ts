@@ -27,13 +27,13 @@ describe('the checks still to come', () => {
 
   it('are nothing to count where nothing is asked', () => {
     const evidence = lettuceCase([['leaf-top', 'pale patches'], ['leaf-underside', 'white fuzz']])
-    expect(checksToCome(small, evidence, MAY_DAY, readCase(small, evidence, MAY_DAY))).toBeNull()
+    expect(checksToCome(small, evidence, MAY_DAY)).toBeNull()
   })
 
   it('are counted over each likely course', () => {
     // From the top: brown edges conclude at once; pale patches or holes ask one more.
     const evidence = lettuceCase()
-    expect(checksToCome(small, evidence, MAY_DAY, readCase(small, evidence, MAY_DAY))).toEqual({ least: 1, most: 2 })
+    expect(checksToCome(small, evidence, MAY_DAY)).toEqual({ least: 1, most: 2 })
   })
 
   it('are called the last only where every likely answer ends the case', () => {
@@ -46,7 +46,7 @@ describe('the checks still to come', () => {
     fc.assert(fc.property(cases, ({ start, findings }) => {
       const evidence: Evidence = { ...lettuceCase(findings, start), carriedOn: true }
       const reading = readCase(small, evidence, MAY_DAY)
-      const left = checksToCome(small, evidence, MAY_DAY, reading)
+      const left = checksToCome(small, evidence, MAY_DAY)
       if (left === null) return
       expect(left.least).toBeGreaterThanOrEqual(1)
       expect(left.most).toBeGreaterThanOrEqual(left.least)
@@ -75,7 +75,7 @@ describe('the checks still to come', () => {
           let evidence: Evidence = { redFlags: [], carriedOn: true, start: { host: host.id, node }, findings: [] }
           let reading = readCase(guide, evidence, setting)
           while (reading.step.kind === 'ask') {
-            const left = checksToCome(guide, evidence, setting, reading)
+            const left = checksToCome(guide, evidence, setting)
             const likely = likelyAnswers(guide, reading)
             const goOn = likely.filter((answer) => readCase(guide, answered(evidence, reading, answer), setting).step.kind === 'ask')
             if (left?.most === 1) expect(goOn, `${host.id} from ${node ?? 'the top'}`).toEqual([])

@@ -1,5 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Evidence, readCase, withFinding } from '../../src/engine/index.js'
+import { planCase } from '../../src/engine/read-case.js'
+import { unsettledChecks } from '../../src/engine/unsettled-checks.js'
 import { CANT_LOOK, type Guide, loadGuide, NOT_SURE } from '../../src/guide/index.js'
 
 let guide: Guide
@@ -29,5 +31,26 @@ describe('engine: looks that would still settle a case', () => {
 
   it('leave out what the asker looked at and was not sure of', () => {
     expect(namedWhereDarkIs(NOT_SURE)).not.toContain('after-dark')
+  })
+
+  it('are those that tell most by what was found, whatever was reckoned before them', () => {
+    const named = (findings: readonly (readonly [string, string])[]) => {
+      const evidence: Evidence = {
+        redFlags: [], carriedOn: false, start: { host: 'hosta' as never, node: null },
+        findings: findings.map(([check, answer]) => ({ check: check as never, answer, from: 'asked' as const })),
+      }
+      const plan = planCase(guide, evidence, { on: '2026-06-15', district: null })
+      if (plan.state === null) throw new Error('The plant is settled.')
+      const { state } = plan
+      const first = unsettledChecks({ ...state }).map(({ id }) => id)
+      // As a second look or the reasons leave it: without the last finding.
+      state.belief.restate(state.priors, state.sightings.slice(0, -1))
+      expect(unsettledChecks({ ...state }).map(({ id }) => id)).toEqual(first)
+      state.belief.restate(state.priors, [])
+      expect(unsettledChecks({ ...state }).map(({ id }) => id)).toEqual(first)
+      return first
+    }
+    expect(named([['leaf-change', 'holes or chewed edges'], ['leaf-holes', 'smooth notches from the edge']]).length).toBeGreaterThan(0)
+    expect(named([['plant-part', 'leaves'], ['leaf-change', 'yellow or pale']]).length).toBeGreaterThan(0)
   })
 })

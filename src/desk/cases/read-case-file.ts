@@ -11,10 +11,8 @@ export function readCaseFile(
 }
 
 /** How many checks a case has still to come with the guide of today; null where nothing is asked. */
-export function checksToComeOf(
-  guide: Guide, file: Pick<CaseFile, 'evidence' | 'askedOn' | 'district'>, reading: Reading,
-): ChecksToCome | null {
-  return checksToCome(guide, usableEvidence(guide, file.evidence), settingOf(guide, file), reading)
+export function checksToComeOf(guide: Guide, file: Pick<CaseFile, 'evidence' | 'askedOn' | 'district'>): ChecksToCome | null {
+  return checksToCome(guide, usableEvidence(guide, file.evidence), settingOf(guide, file))
 }
 
 function settingOf(guide: Guide, { askedOn, district }: Pick<CaseFile, 'askedOn' | 'district'>): Setting {

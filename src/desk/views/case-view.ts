@@ -26,7 +26,7 @@ export function caseView(guide: Guide, file: CaseFile, beside: CaseBeside): Case
     place: placeView(guide, file, reading),
     lines: filledLines(guide, file, reading),
     notes: beside.notes, photos: [...beside.photos],
-    step: stepView(guide, reading, checksToComeOf(guide, file, reading)),
+    step: stepView(guide, reading, checksToComeOf(guide, file)),
     ticket: beside.ticket,
     guide: guide.hash,
   }
