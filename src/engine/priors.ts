@@ -20,7 +20,7 @@ export function logPriors(
     priors[row] = share
     sum += share
   })
-  const notListed = isOfAnyPlant(host) ? NOT_LISTED_PRIOR_OF_ANY_PLANT : NOT_LISTED_PRIOR
+  const notListed = host.isOfAnyPlant ? NOT_LISTED_PRIOR_OF_ANY_PLANT : NOT_LISTED_PRIOR
   const listed = sum === 0 ? 0 : (1 - notListed) / sum
   for (let row = 0; row < host.problems.length; row++) priors[row] = Math.log((priors[row] ?? 0) * listed)
   priors[host.problems.length] = sum === 0 ? 0 : Math.log(notListed)
@@ -28,14 +28,6 @@ export function logPriors(
   let total = 0
   complaint.forEach((weight, row) => { total += Math.exp(priors[row] ?? 0) * weight })
   return priors.map((prior, row) => prior + Math.log((complaint[row] ?? 1) / total))
-}
-
-/**
- * Whether a host stands for any plant at all: its tree leads on to other hosts' trees. So much is not listed there that
- * nothing is concluded before its tree's end.
- */
-export function isOfAnyPlant(host: Host): boolean {
-  return host.nodes.some(({ answers }) => answers.some(({ kind }) => kind === 'host'))
 }
 
 /** How plausible a problem is in a month: 1 in season or when it has none, less beside it, least out of it. */

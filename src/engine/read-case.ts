@@ -8,7 +8,7 @@ import { type Model, modelOfHost } from './model.js'
 import { askable, type Offer, openChecks } from './open-checks.js'
 import { isOutOfSight } from './out-of-sight.js'
 import { type PassedOver, passedOver } from './passed-over.js'
-import { isOfAnyPlant, logPriors } from './priors.js'
+import { logPriors } from './priors.js'
 import type { Differential, Reading, Step } from './reading.js'
 import { leader, secondLook } from './second-look.js'
 import { type Sighting, sightingsOf } from './sightings.js'
@@ -167,7 +167,7 @@ function planStep(state: CaseState): Step {
   const passes = (bar: (cost: Problem['cost']) => number): boolean => leading !== null && share >= bar(leading.cost)
   // Nothing is concluded on the complaint alone: it may have been taken for another.
   const conclusion = leading === null || sightings.length === 0 ? null : { kind: 'conclude', problem: leading.id } as const
-  if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar) && !mustAskFirst(host, stand, leading) && !isOfAnyPlant(host))) return conclusion
+  if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar) && !mustAskFirst(host, stand, leading) && !host.isOfAnyPlant)) return conclusion
   // A check that may raise a red flag is still asked: it is there for safety's sake.
   if (!isAtEnd && ask?.answers.some(({ redFlag }) => redFlag !== null) !== true && isOutOfSight(evidence, open)) return handOver(state, OUT_OF_SIGHT)
   if (!isSpent && stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares) && canChangeOutcome(state, stand.node, ask)) {

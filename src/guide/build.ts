@@ -140,6 +140,7 @@ function buildHost(draft: HostDraft, number: number, parts: {
       commonness, checks[check]?.answers.length ?? 0,
     )),
     signGroups: groupChecks(hostChecks, own.flatMap(({ index }) => problems[index]?.sameSign ?? [])),
+    isOfAnyPlant: nodes.some(({ answers }) => answers.some(({ kind }) => kind === 'host')),
   }
 }
 

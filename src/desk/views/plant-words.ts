@@ -1,4 +1,4 @@
-import { isOfAnyPlant, type Reading } from '../../engine/index.js'
+import type { Reading } from '../../engine/index.js'
 import type { Guide } from '../../guide/index.js'
 import type { CaseFile } from '../cases/case-file.js'
 import { hostNamed } from '../guide-names.js'
@@ -15,7 +15,7 @@ export function plantWords(guide: Guide, file: Pick<CaseFile, 'matched'>, readin
   if (host !== null) return host.name
   const heard = file.matched.hosts.flatMap((one) => {
     const guess = hostNamed(guide, one.host)
-    return guess === null || isOfAnyPlant(guess) ? [] : [guess.name]
+    return guess === null || guess.isOfAnyPlant ? [] : [guess.name]
   }).slice(0, MOST_GUESSES)
   return heard.length === 0 ? null : `Perhaps ${heard.map((name) => name.toLowerCase()).join(' or ')}`
 }
