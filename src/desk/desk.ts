@@ -35,8 +35,8 @@ import { addPhoto, type ReadFile } from './photos/add-photo.js'
 import { removePhoto } from './photos/remove-photo.js'
 import { showPhoto, type ShownPhoto } from './photos/show-photo.js'
 import { sweepPictures } from './photos/sweep-pictures.js'
-import { sealAnew } from './privacy/contacts.js'
 import { eraseDueContacts } from './privacy/erase-due.js'
+import { sealAnew } from './privacy/seal-anew.js'
 import { type DeskParts, furnishRoom } from './room.js'
 import { askBack } from './tickets/ask-back.js'
 import { followTickets, type FollowTickets } from './tickets/follow.js'
@@ -116,7 +116,7 @@ export interface Desk {
   keptCases(): Promise<KeptCases>
   keptSuggestions(): Promise<KeptSuggestions>
 
-  /** At every start: seals contact details that lie open or under an older key. */
+  /** At every start: seals what lies open or under an older key. */
   sealAnew(): Promise<void>
   /** On a schedule: erases contact details that were kept long enough. Returns how many. */
   eraseDueContacts(): Promise<number>

@@ -1,6 +1,6 @@
 export { advanceCase, caseById, caseByLink, caseByOpeningKey, closeCall, insertCase, openCallsOf } from './cases.js'
-export type { CaseAdvance, CaseRow } from './cases.js'
-export { appendCaseChange, caseChangeAt, caseChanges, caseChangesSince } from './case-changes.js'
+export type { CaseRow } from './cases.js'
+export { appendCaseChange, caseChanges, caseChangesSince } from './case-changes.js'
 export type { CaseChangeRow } from './case-changes.js'
 export {
   allContacts, appendContactRead, contactOf, contactReadsOf, contactsSettledBefore, eraseContact, keepContact,
@@ -15,18 +15,17 @@ export type { News } from './news.js'
 export { ERASED, forgetMailWords, overwriteCaseWords, overwriteReply, overwriteTicketWords } from './erasing.js'
 export { appendHelplineSetting, appendPersonChange, helplineSetting } from './helpline-settings.js'
 export { insertInvitation, openInvitation, openInvitations, spendInvitation, withdrawInvitations } from './invitations.js'
-export type { InvitationRow } from './invitations.js'
 export {
-  codeSecretOf, confirmCodeSecret, deleteCodes, keepCodeSecret, keepRecoveryCodes, peopleWithCodes, recoveryCodesLeft,
-  spendRecoveryCode, takeStep,
+  allCodeSecrets, codeSecretOf, confirmCodeSecret, deleteCodes, keepCodeSecret, keepRecoveryCodes, peopleWithCodes,
+  recoveryCodesLeft, spendRecoveryCode, takeStep,
 } from './one-time-codes.js'
-export type { CodeSecretRow } from './one-time-codes.js'
 export { countRequest, forgetRequestCountsBefore } from './request-counts.js'
 export { ticketCounts } from './ticket-counts.js'
 export { openStore, STORE_FILE } from './open-store.js'
 export type { StoreSettings } from './open-store.js'
 export {
-  claimMail, countWaitingMail, endMail, forgetMailBefore, insertMail, nextMailAt, postponeMail, retryMail, troubledMail,
+  claimMail, countWaitingMail, dropMail, forgetMailBefore, giveUpMail, insertMail, keepMailSealed, markMailSent, nextMailAt, postponeMail,
+  retryMail, sealedMail, troubledMail,
 } from './outbox.js'
 export type { OutboxRow } from './outbox.js'
 export { countPeople, insertPerson, keepPassword, keepRole, markPersonRemoved, peopleNow, personById, personByName } from './people.js'
@@ -49,13 +48,10 @@ export {
   appendCasebookCase, appendNote, appendQuestion, appendReply, appendResult, appendSample, appendSuggestion, casebookCases,
   colleagueNotesOf, markQuestionAnswered, questionsOf, repliesOf, resultsOf, samplesOf, treeSuggestions,
 } from './ticket-papers.js'
-export type {
-  CasebookCaseRow, LabResultRow, LabSampleRow, TicketNoteRow, TicketQuestionRow, TicketReplyRow, TreeSuggestionRow,
-} from './ticket-papers.js'
+export type { TicketQuestionRow } from './ticket-papers.js'
 export { relatedTo, relateTickets, unrelateTickets } from './ticket-relations.js'
 export { keepTicketSeek, searchTickets } from './ticket-search.js'
-export type { TicketQuery } from './ticket-search.js'
 export {
   advanceTicket, insertTicket, raiseTicket, ticketByCase, ticketById, ticketsById, ticketsMergedInto,
 } from './tickets.js'
-export type { TicketAdvance, TicketRecord, TicketWithTaker } from './tickets.js'
+export type { TicketAdvance, TicketWithTaker } from './tickets.js'

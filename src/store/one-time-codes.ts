@@ -2,7 +2,7 @@ import type { Insertable, Selectable } from 'kysely'
 import type { Db } from './store.js'
 import type { CodeSecretTable } from './tables.js'
 
-export type CodeSecretRow = Selectable<CodeSecretTable>
+type CodeSecretRow = Selectable<CodeSecretTable>
 
 /** Keeps the secret of a person's one-time codes in place of any before. */
 export async function keepCodeSecret(db: Db, row: Insertable<CodeSecretTable>): Promise<void> {
@@ -14,6 +14,11 @@ export async function keepCodeSecret(db: Db, row: Insertable<CodeSecretTable>): 
 /** The secret of a person's one-time codes, confirmed or not, or undefined. */
 export function codeSecretOf(db: Db, personId: number): Promise<CodeSecretRow | undefined> {
   return db.selectFrom('code_secret').selectAll().where('person_id', '=', personId).executeTakeFirst()
+}
+
+/** The secret of everyone's one-time codes, confirmed or not. */
+export function allCodeSecrets(db: Db): Promise<CodeSecretRow[]> {
+  return db.selectFrom('code_secret').selectAll().orderBy('person_id').execute()
 }
 
 /** The people whose one-time codes are confirmed. */

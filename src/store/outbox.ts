@@ -31,13 +31,22 @@ export async function nextMailAt(db: Db): Promise<string | undefined> {
   return row?.next_at
 }
 
-/** Notes the end of a letter. What was sealed in it is forgotten, but kept with a stuck one, which may be tried again. */
-export async function endMail(
-  db: Db, id: number, state: 'sent' | 'stuck' | 'dropped', at: string, why: string | null,
+/** Notes that the server has taken a letter: that holds whoever has the claim by now. What was sealed in it is forgotten. */
+export async function markMailSent(db: Db, id: number, at: string): Promise<void> {
+  await db.updateTable('outbox').set({ state: 'sent', ended_at: at, claim: null, why: null, sealed: null })
+    .where('id', '=', id).execute()
+}
+
+/**
+ * Notes that a claimed letter is not tried any more. What was sealed in it is forgotten, but kept with a stuck one, which
+ * somebody may let be tried again. Nothing happens when the claim is no longer this one: another is at it.
+ */
+export async function giveUpMail(
+  db: Db, id: number, claim: string, state: 'stuck' | 'dropped', at: string, why: string | null,
 ): Promise<void> {
   await db.updateTable('outbox')
     .set({ state, ended_at: at, claim: null, why, ...(state === 'stuck' ? {} : { sealed: null }) })
-    .where('id', '=', id)
+    .where('id', '=', id).where('claim', '=', claim).where('state', '=', 'waiting')
     .execute()
 }
 
@@ -70,6 +79,23 @@ export async function countWaitingMail(db: Db): Promise<number> {
   const row = await db.selectFrom('outbox').select((is) => is.fn.countAll().as('count')).where('state', '=', 'waiting')
     .executeTakeFirstOrThrow()
   return Number(row.count)
+}
+
+/** Letters with something sealed in them: they wait, or are stuck and may be tried again. */
+export async function sealedMail(db: Db): Promise<(OutboxRow & { readonly sealed: string })[]> {
+  const rows = await db.selectFrom('outbox').selectAll().where('sealed', 'is not', null).orderBy('id').execute()
+  return rows.flatMap((row) => (row.sealed === null ? [] : [{ ...row, sealed: row.sealed }]))
+}
+
+/** Keeps what is sealed in a letter, sealed anew. */
+export async function keepMailSealed(db: Db, id: number, sealed: string): Promise<void> {
+  await db.updateTable('outbox').set({ sealed }).where('id', '=', id).execute()
+}
+
+/** Drops a letter that waits or is stuck, and forgets what is sealed in it and what was said of it. */
+export async function dropMail(db: Db, id: number, at: string): Promise<void> {
+  await db.updateTable('outbox').set({ state: 'dropped', ended_at: at, claim: null, why: null, sealed: null })
+    .where('id', '=', id).where('state', 'in', ['waiting', 'stuck']).execute()
 }
 
 /** Forgets letters that ended well before this time. */

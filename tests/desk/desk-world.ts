@@ -3,7 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { CaseView, Role } from '../../shared/index.js'
-import { createDesk, type Desk, KEY_BYTES, keyRing, type KeyRing, type MailPlace, type Member } from '../../src/desk/index.js'
+import { createDesk, type Desk, KEY_BYTES, keyRing, type KeyRing, type MailPlace, type Member, type NamedKey } from '../../src/desk/index.js'
 import { type Guide, loadGuide } from '../../src/guide/index.js'
 import { folderHome } from '../../src/photos/index.js'
 import { openStore, type Store } from '../../src/store/index.js'
@@ -30,9 +30,13 @@ export function shippedGuide(): Promise<Guide> {
   return loaded
 }
 
-/** Keys for tests: the same in every world, so that a world can be reopened. */
-export function testKeys(): KeyRing {
-  return keyRing([{ id: 'test', bytes: new Uint8Array(KEY_BYTES).fill(7) }], randomBytes)
+/** The key of every world that is not told otherwise, so that a world can be reopened. */
+export const TEST_KEY: NamedKey = { id: 'test', bytes: new Uint8Array(KEY_BYTES).fill(7) }
+
+/** A ring of keys for tests; the key of every world when none is given. */
+export function testKeys(...keys: readonly NamedKey[]): KeyRing {
+  const [first = TEST_KEY, ...older] = keys
+  return keyRing([first, ...older], randomBytes)
 }
 
 export interface World {
@@ -43,28 +47,28 @@ export interface World {
   now: Date
   /** The guide in use: assign to replace it while the desk is open. */
   guide: Guide
-  /** Closes the store and opens a new desk on it, as after a restart. */
-  reopen(): Promise<World>
+  /** Closes the store and opens a new desk on it, as after a restart, with other keys when some are given. */
+  reopen(keys?: KeyRing): Promise<World>
   /** Makes a person and gives them as signed in. */
   member(name: string, role: Role): Promise<Member>
   close(): Promise<void>
 }
 
 /** A real desk on a real store, with the shipped guide. */
-export async function openWorld(home?: string, mail: MailPlace | null = null): Promise<World> {
+export async function openWorld(home?: string, mail: MailPlace | null = null, keys = testKeys()): Promise<World> {
   const folder = home ?? await mkdtemp(join(tmpdir(), 'frondline-desk-'))
   const store = await openStore(await testStore(folder))
   const world = { now: new Date(NOON), guide: await shippedGuide() }
   const desk = createDesk({
     db: store.db, listen: store.listen, guide: () => world.guide,
     photos: folderHome(join(folder, 'photos')), mail,
-    report: (fault) => { throw fault }, clock: () => world.now, randomBytes: (count) => randomBytes(count), keys: testKeys(),
+    report: (fault) => { throw fault }, clock: () => world.now, randomBytes: (count) => randomBytes(count), keys,
   })
   return Object.assign(world, {
     desk, store, home: folder,
-    async reopen() {
+    async reopen(others?: KeyRing) {
       await store.close()
-      return openWorld(folder, mail)
+      return openWorld(folder, mail, others ?? keys)
     },
     async member(name: string, role: Role) {
       const { password } = await desk.addPerson(name, role)

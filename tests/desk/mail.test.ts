@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { enqueueMail, type MailOrder } from '../../src/desk/mail/mail-order.js'
 import { openMailer } from '../../src/mail/index.js'
-import type { Db, OutboxRow } from '../../src/store/index.js'
+import { type Db, giveUpMail, markMailSent, type OutboxRow } from '../../src/store/index.js'
 import { type MailServer, openMailServer } from '../mail/mail-server.js'
 import { first, NOON, openWorld, type World } from './desk-world.js'
 
@@ -169,6 +169,43 @@ describe('an invitation', () => {
     expect(first(server.letters).text).toContain(`${URL}/join#${token}`)
     expect(first(await rows())).toMatchObject({ state: 'sent', sealed: null })
   })
+
+  const invited = async () => {
+    const alder = await world.member('alder', 'administrator')
+    return world.desk.invite({ name: 'willow', role: 'volunteer', email: 'willow@larkmoor.example' }, alder)
+  }
+  const refused = () => {
+    server.behave({ kind: 'refuse recipient', code: 550, words: '5.1.1 <willow@larkmoor.example> unknown' })
+    return world.desk.sendDueMail()
+  }
+  const DROPPED = { state: 'dropped', sealed: null, why: null, claim: null }
+
+  it('that ran out is forgotten with its letter, whether that waits or is stuck, and not a moment before', async () => {
+    await invited()
+    await refused()
+    later(7 * 24 * HOUR - 1)
+    await world.desk.forgetOldMail()
+    expect(first(await rows())).toMatchObject({ state: 'stuck', sealed: expect.any(String) })
+    later(1)
+    await world.desk.forgetOldMail()
+    expect(await rows()).toMatchObject([DROPPED])
+    expect(await world.desk.showMail()).toMatchObject({ waiting: 0, troubled: [] })
+    await expect(world.desk.retryMail('1')).rejects.toMatchObject({ code: 'MAIL_NOT_FOUND' })
+
+    await world.desk.invite({ name: 'willow', role: 'volunteer', email: 'willow@larkmoor.example' }, { id: 1, name: 'alder', role: 'administrator' })
+    later(7 * 24 * HOUR)
+    await world.desk.forgetOldMail()
+    expect(await rows()).toMatchObject([DROPPED, DROPPED])
+  })
+
+  it('that was withdrawn or used is not sent any more', async () => {
+    const { token } = await invited()
+    await world.desk.withdrawInvitation('willow')
+    await world.desk.sendDueMail()
+    expect(server.letters).toEqual([])
+    expect(await rows()).toMatchObject([DROPPED])
+    await expect(world.desk.join({ token, password: 'hedge lantern otter 9' })).rejects.toMatchObject({ code: 'INVITATION_SPENT' })
+  })
 })
 
 describe('a mail server that will not have it', () => {
@@ -248,6 +285,23 @@ describe('a service that ends in the middle of sending', () => {
     later(5 * 60_000)
     await world.desk.sendDueMail()
     expect(server.letters).toHaveLength(1)
+  })
+
+  it('cannot end a letter that another has claimed since, but for its having been sent', async () => {
+    await handedOver()
+    const { db } = world.store
+    const { id } = first(await rows())
+    const at = world.now.toISOString()
+    await db.updateTable('outbox').set({ claim: 'newer' }).execute()
+    await giveUpMail(db, id, 'older', 'stuck', at, 'no')
+    await giveUpMail(db, id, 'older', 'dropped', at, null)
+    expect(await rows()).toMatchObject([{ state: 'waiting', claim: 'newer', why: null, ended_at: null }])
+    await giveUpMail(db, id, 'newer', 'stuck', at, 'no')
+    expect(await rows()).toMatchObject([{ state: 'stuck', claim: null, why: 'no', ended_at: at }])
+    await markMailSent(db, id, at)
+    expect(await rows()).toMatchObject([{ state: 'sent' }])
+    await giveUpMail(db, id, 'newer', 'stuck', at, 'no')
+    expect(await rows()).toMatchObject([{ state: 'sent' }])
   })
 
   it('forgets what was sent long ago, and never what is stuck', async () => {

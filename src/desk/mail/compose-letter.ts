@@ -1,23 +1,24 @@
 import type { Guide } from '../../guide/index.js'
 import type { Letter, LetterPart } from '../../mail/index.js'
-import { caseById, type Db, ticketById, type TicketWithTaker } from '../../store/index.js'
+import { caseById, type Db, openInvitation, ticketById, type TicketWithTaker } from '../../store/index.js'
 import type { Room } from '../room.js'
 import { replyFromText } from '../tickets/reply.js'
 import { askerAddress } from './asker-address.js'
-import { type InvitationLetter, openInvitation } from './invitation.js'
+import { type InvitationLetter, openInvitationLetter } from './invitation.js'
 import type { MailOrder } from './mail-order.js'
 import type { MailPlace } from './mail-place.js'
 
 /**
  * Writes a letter out as things stand when it is sent. Null when it is not to be sent any more: its ticket or its
- * address is gone, or nobody is on duty.
+ * address is gone, its invitation can be used no longer, or nobody is on duty.
  */
 export async function composeLetter(
   room: Room, place: Pick<MailPlace, 'publicUrl'>, order: MailOrder, sealed: string | null,
 ): Promise<Letter | null> {
   const { guide } = room.knowledge()
   if (order.kind === 'invitation') {
-    return sealed === null ? null : invitationLetter(guide, place, openInvitation(room, order.turn, sealed))
+    const isOpen = await openInvitation(room.db, order.turn, room.now().toISOString()) !== undefined
+    return sealed === null || !isOpen ? null : invitationLetter(guide, place, openInvitationLetter(room, order.turn, sealed))
   }
   const ticket = await ticketById(room.db, order.ticket)
   if (ticket === undefined) return null

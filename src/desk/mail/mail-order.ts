@@ -20,7 +20,7 @@ export type MailOrder = z.infer<typeof MailOrder>
 /**
  * Puts a letter into the outbox, in the transaction of the change that causes it: both are kept or neither. The same
  * order again makes no second letter. Nothing happens where the service sends no mail.
- * @param sealed for an invitation: what `openInvitation` opens again
+ * @param sealed for an invitation: what `openInvitationLetter` opens again
  */
 export async function enqueueMail(
   room: Pick<Room, 'mail' | 'now'>, db: Db, order: MailOrder, sealed: string | null = null,

@@ -1,7 +1,10 @@
 import { GIVE_UP_MS, type Letter, retryWaitMs, type SendOutcome } from '../../mail/index.js'
-import { claimMail, endMail, forgetMailBefore, nextMailAt, type OutboxRow, postponeMail } from '../../store/index.js'
+import {
+  claimMail, forgetMailBefore, giveUpMail, markMailSent, nextMailAt, type OutboxRow, postponeMail,
+} from '../../store/index.js'
 import type { Room } from '../room.js'
 import { composeLetter } from './compose-letter.js'
+import { dropSpentInvitations } from './invitation.js'
 import { MailOrder } from './mail-order.js'
 import type { MailPlace } from './mail-place.js'
 
@@ -27,8 +30,9 @@ export async function sendDueMail(room: Room, stopped: () => boolean = () => fal
   return next === undefined ? null : new Date(next)
 }
 
-/** Forgets letters that ended long ago. */
+/** Forgets letters that ended long ago, and drops those that no longer serve anybody. */
 export async function forgetOldMail({ db, now }: Pick<Room, 'db' | 'now'>): Promise<void> {
+  await db.transaction().execute((trx) => dropSpentInvitations(trx, now().toISOString()))
   await forgetMailBefore(db, new Date(now().getTime() - REMEMBER_MS).toISOString())
 }
 
@@ -41,8 +45,8 @@ function claimNext(room: Room): Promise<OutboxRow | undefined> {
 
 async function sendOne(room: Room, mail: MailPlace, row: OutboxRow): Promise<void> {
   const letter = await compose(room, mail, row)
-  if (letter === null) return endMail(room.db, row.id, 'dropped', room.now().toISOString(), null)
-  if (letter === 'unwritable') return stick(room, row, 'The letter could not be written; the service\'s log says why.')
+  if (letter === null) return giveUp(room, row, 'dropped', null)
+  if (letter === 'unwritable') return giveUp(room, row, 'stuck', 'The letter could not be written; the service\'s log says why.')
 
   const { region } = room.knowledge().guide
   // Of nothing but the row, so that it is the same at every try and after every restart.
@@ -63,11 +67,11 @@ async function compose(room: Room, mail: MailPlace, row: OutboxRow): Promise<Let
 async function record(room: Room, row: OutboxRow, outcome: SendOutcome): Promise<void> {
   switch (outcome.kind) {
     // Whoever holds the claim by now, it was taken by the server.
-    case 'sent': return endMail(room.db, row.id, 'sent', room.now().toISOString(), null)
-    case 'never': return stick(room, row, outcome.why)
+    case 'sent': return markMailSent(room.db, row.id, room.now().toISOString())
+    case 'never': return giveUp(room, row, 'stuck', outcome.why)
     case 'later': {
       const now = room.now().getTime()
-      if (now - Date.parse(row.trying_since) > GIVE_UP_MS) return stick(room, row, outcome.why)
+      if (now - Date.parse(row.trying_since) > GIVE_UP_MS) return giveUp(room, row, 'stuck', outcome.why)
       const chance = (room.randomBytes(1)[0] ?? 0) / 255
       const nextAt = new Date(now + retryWaitMs(row.tries, chance)).toISOString()
       return postponeMail(room.db, row.id, row.claim ?? '', nextAt, outcome.why)
@@ -75,6 +79,6 @@ async function record(room: Room, row: OutboxRow, outcome: SendOutcome): Promise
   }
 }
 
-function stick(room: Room, row: OutboxRow, why: string): Promise<void> {
-  return endMail(room.db, row.id, 'stuck', room.now().toISOString(), why)
+function giveUp(room: Room, row: OutboxRow, state: 'stuck' | 'dropped', why: string | null): Promise<void> {
+  return giveUpMail(room.db, row.id, row.claim ?? '', state, room.now().toISOString(), why)
 }

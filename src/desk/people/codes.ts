@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto'
 import type { CodeSecret, ConfirmCode, ConfirmPassword, Me, RecoveryCodes } from '../../../shared/index.js'
 import {
-  appendPersonChange, codeSecretOf, confirmCodeSecret, type Db, deleteCodes, keepCodeSecret, keepRecoveryCodes, recoveryCodesLeft,
-  spendRecoveryCode, takeStep,
+  allCodeSecrets, appendPersonChange, codeSecretOf, confirmCodeSecret, type Db, deleteCodes, keepCodeSecret, keepRecoveryCodes,
+  recoveryCodesLeft, spendRecoveryCode, takeStep,
 } from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
+import type { KeyRing } from '../privacy/key-ring.js'
 import type { Room } from '../room.js'
 import { confirmPassword } from './confirm-password.js'
 import type { Member } from './member.js'
@@ -80,6 +81,15 @@ export async function takesCode(room: Pick<Room, 'keys' | 'now'>, db: Db, person
   const step = stepOfCode(secret, code, room.now())
   if (step !== null) return takeStep(db, personId, step)
   return row.confirmed_at !== null && spendRecoveryCode(db, personId, recoveryHash(personId, code), room.now().toISOString())
+}
+
+/** Seals anew the secrets that an older key sealed; whose they are and what codes were taken stays. */
+export async function sealSecretsAnew(keys: KeyRing, db: Db): Promise<void> {
+  for (const row of await allCodeSecrets(db)) {
+    if (keys.isCurrent(row.sealed)) continue
+    const place = placeOf(row.person_id)
+    await keepCodeSecret(db, { ...row, sealed: keys.seal(place, keys.open(place, row.sealed)) })
+  }
 }
 
 function placeOf(personId: number): string {

@@ -2,7 +2,6 @@ import { Contact } from '../../../shared/index.js'
 import {
   allContacts, type ContactRow, type Db, keepContact, removeUnsealedContact, unsealedContacts,
 } from '../../store/index.js'
-import type { Room } from '../room.js'
 import type { KeyRing } from './key-ring.js'
 
 /** Keeps how an asker can be reached, sealed. Nothing is kept when nothing was given. */
@@ -17,21 +16,21 @@ export function openContact(keys: KeyRing, row: ContactRow): Contact {
 }
 
 /**
- * Seals what lies open from before there was a key, and seals anew what an older key sealed, so that a key taken out of
- * use can be thrown away after one start.
+ * Seals contacts that lie open from before there was a key, and those that an older key sealed or marked. All marks come
+ * from one key, or an asker who asks again after a change of keys would be a stranger.
  */
-export async function sealAnew({ db, keys }: Pick<Room, 'db' | 'keys'>): Promise<void> {
-  await db.transaction().execute(async (trx) => {
-    for (const { ticket_id: ticketId, name, email, phone } of await unsealedContacts(trx)) {
-      await keepSealed(keys, trx, ticketId, {
-        ...(name === null ? {} : { name }), ...(email === null ? {} : { email }), ...(phone === null ? {} : { phone }),
-      })
-      await removeUnsealedContact(trx, ticketId)
-    }
-    for (const row of await allContacts(trx)) {
-      if (!keys.isCurrent(row.sealed)) await keepContact(trx, sealedRow(keys, row.ticket_id, openContact(keys, row)))
-    }
-  })
+export async function sealContactsAnew(keys: KeyRing, db: Db): Promise<void> {
+  for (const { ticket_id: ticketId, name, email, phone } of await unsealedContacts(db)) {
+    await keepSealed(keys, db, ticketId, {
+      ...(name === null ? {} : { name }), ...(email === null ? {} : { email }), ...(phone === null ? {} : { phone }),
+    })
+    await removeUnsealedContact(db, ticketId)
+  }
+  for (const row of await allContacts(db)) {
+    const anew = sealedRow(keys, row.ticket_id, openContact(keys, row))
+    const isMarked = row.email_mark === anew.email_mark && row.phone_mark === anew.phone_mark
+    if (!keys.isCurrent(row.sealed) || !isMarked) await keepContact(db, anew)
+  }
 }
 
 function sealedRow(keys: KeyRing, ticketId: number, contact: Contact): ContactRow {

@@ -20,7 +20,7 @@ export interface KeyRing {
   open(place: string, sealed: string): string
   /** Whether something was sealed with the key of today. */
   isCurrent(sealed: string): boolean
-  /** A keyed digest (HMAC-SHA-256) that is the same for the same text, and says nothing about it without the key. */
+  /** A keyed digest (HMAC-SHA-256) of today's key: the same for the same text, and it says nothing about it without the key. */
   mark(text: string): string
 }
 
@@ -36,8 +36,8 @@ const IV_BYTES = 12
 export function keyRing(keys: readonly [NamedKey, ...NamedKey[]], randomBytes: (count: number) => Uint8Array): KeyRing {
   const [current] = keys
   const byId = new Map(keys.map((key) => [key.id, key.bytes]))
-  // A digest that changed with the key would make every asker a stranger: the oldest key makes the marks.
-  const marking = Buffer.from(hkdfSync('sha256', keys[keys.length - 1]?.bytes ?? current.bytes, '', 'frondline marks', KEY_BYTES))
+  // Of today's key, because the older ones will be thrown away; marks kept from before are made anew with what is sealed.
+  const marking = Buffer.from(hkdfSync('sha256', current.bytes, '', 'frondline marks', KEY_BYTES))
   return {
     current: current.id,
     seal(place, text) {
@@ -49,7 +49,7 @@ export function keyRing(keys: readonly [NamedKey, ...NamedKey[]], randomBytes: (
     open(place, text) {
       const [id = '', iv = '', tag = '', sealed = ''] = text.split('.')
       const key = byId.get(id)
-      if (key === undefined) throw new Error(`Something is sealed with the key "${id}", which is not among the keys of FRONDLINE_CONTACT_KEY.`)
+      if (key === undefined) throw new Error(`The ${place} is sealed with the key "${id}", which is not among the keys of FRONDLINE_CONTACT_KEY. Put that key behind the first one, after a comma, for one start.`)
       const decipher = createDecipheriv('aes-256-gcm', key, Buffer.from(iv, 'base64url'), { authTagLength: 16 })
         .setAAD(Buffer.from(`${id} ${place}`)).setAuthTag(Buffer.from(tag, 'base64url'))
       return Buffer.concat([decipher.update(Buffer.from(sealed, 'base64url')), decipher.final()]).toString('utf8')

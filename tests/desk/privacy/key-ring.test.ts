@@ -42,4 +42,10 @@ describe('the key ring', () => {
     expect(ring(key('a', 1)).mark('x')).toBe(ring(key('b', 1)).mark('x'))
     expect(ring(key('a', 1)).mark('x')).not.toBe(ring(key('a', 2)).mark('x'))
   })
+
+  it('marks with the key of today, so that the older ones can be thrown away', () => {
+    const both = ring(key('new', 2), key('old', 1))
+    expect(both.mark('x')).toBe(ring(key('new', 2)).mark('x'))
+    expect(both.mark('x')).not.toBe(ring(key('old', 1)).mark('x'))
+  })
 })
