@@ -9,13 +9,6 @@ export async function appendCaseChange(db: Db, row: Insertable<CaseChangeTable>)
   await db.insertInto('case_change').values(row).execute()
 }
 
-/** The change that brought a case to this revision, or undefined. */
-export function caseChangeAt(db: Db, caseId: number, revision: number): Promise<CaseChangeRow | undefined> {
-  return db.selectFrom('case_change').selectAll()
-    .where('case_id', '=', caseId).where('revision', '=', revision)
-    .executeTakeFirst()
-}
-
 /** The changes that came after this revision, first change first. */
 export function caseChangesSince(db: Db, caseId: number, revision: number): Promise<CaseChangeRow[]> {
   return db.selectFrom('case_change').selectAll()

@@ -26,7 +26,7 @@ export function caseByOpeningKey(db: Db, hash: string): Promise<CaseRow | undefi
 }
 
 /** What one change may alter in a case. */
-export type CaseAdvance = Pick<CaseRow, 'evidence' | 'words' | 'matched' | 'guide_hash'>
+type CaseAdvance = Pick<CaseRow, 'evidence' | 'words' | 'matched' | 'guide_hash'>
 
 /**
  * Moves a case from one revision to the next. False when the case is no longer at that revision: somebody else was

@@ -2,7 +2,7 @@ import type { Selectable } from 'kysely'
 import type { Db } from './store.js'
 import type { InvitationTable } from './tables.js'
 
-export type InvitationRow = Selectable<InvitationTable>
+type InvitationRow = Selectable<InvitationTable>
 
 /** Keeps a new invitation. */
 export async function insertInvitation(db: Db, row: InvitationRow): Promise<void> {

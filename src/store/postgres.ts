@@ -33,7 +33,6 @@ export const postgresColumns: ColumnKinds = {
     type: 'integer',
     build: (column: ColumnDefinitionBuilder) => column.generatedByDefaultAsIdentity().primaryKey(),
   },
-  bytes: 'bytea',
 }
 
 /** What every connection to the server is opened with, those outside the pool too. */

@@ -27,7 +27,6 @@ const UNTOLD: Ending = { committed: () => undefined, rolledBack: () => undefined
 /** How this database makes the columns that differ between databases. */
 export const sqliteColumns: ColumnKinds = {
   rowNumber: { type: 'integer', build: (column: ColumnDefinitionBuilder) => column.primaryKey().autoIncrement() },
-  bytes: 'blob',
 }
 
 /**

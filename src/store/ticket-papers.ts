@@ -8,13 +8,13 @@ import type {
 interface By {
   readonly by: string
 }
-export type TicketReplyRow = Selectable<TicketReplyTable> & By
-export type TicketNoteRow = Selectable<TicketNoteTable> & By
+type TicketReplyRow = Selectable<TicketReplyTable> & By
+type TicketNoteRow = Selectable<TicketNoteTable> & By
 export type TicketQuestionRow = Selectable<TicketQuestionTable> & By
-export type LabSampleRow = Selectable<LabSampleTable> & By
-export type LabResultRow = Selectable<LabResultTable> & By
-export type CasebookCaseRow = Selectable<CasebookCaseTable> & By
-export type TreeSuggestionRow = Selectable<TreeSuggestionTable> & By
+type LabSampleRow = Selectable<LabSampleTable> & By
+type LabResultRow = Selectable<LabResultTable> & By
+type CasebookCaseRow = Selectable<CasebookCaseTable> & By
+type TreeSuggestionRow = Selectable<TreeSuggestionTable> & By
 
 /** Adds an answer to those ever given. */
 export async function appendReply(db: Db, row: Insertable<TicketReplyTable>): Promise<void> {

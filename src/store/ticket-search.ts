@@ -4,7 +4,7 @@ import type { TicketSeekTable } from './tables.js'
 import { type TicketWithTaker, withTaker } from './tickets.js'
 
 /** What a ticket must fit; what is left out fits everything. */
-export interface TicketQuery {
+interface TicketQuery {
   readonly states: readonly string[]
   /** Each must occur in what the ticket is found by; in small letters. */
   readonly words: readonly string[]

@@ -2,7 +2,7 @@ import type { Insertable, Selectable, Updateable } from 'kysely'
 import type { Db } from './store.js'
 import type { TicketTable } from './tables.js'
 
-export type TicketRecord = Selectable<TicketTable>
+type TicketRecord = Selectable<TicketTable>
 /** A ticket's row with the name of the specialist who has it. */
 export type TicketWithTaker = TicketRecord & { readonly taker: string | null }
 

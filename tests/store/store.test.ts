@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { Kysely, Migrator, NO_MIGRATIONS } from 'kysely'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import {
-  advanceCase, advanceTicket, appendCaseChange, caseByLink, caseChangeAt, caseChanges, countPeople, insertCase, insertPerson,
+  advanceCase, advanceTicket, appendCaseChange, caseByLink, caseChanges, countPeople, insertCase, insertPerson,
   insertTicket, keepSignInAttempt, openStore, peopleNow, searchTickets, signInAttempt, STORE_FILE, type Store,
 } from '../../src/store/index.js'
 import { migrationsFor } from '../../src/store/migrations/index.js'
@@ -85,7 +85,6 @@ describe('the store: cases', () => {
     await expect(appendCaseChange(store.db, change(1, 'answer'))).rejects.toThrow(/UNIQUE|duplicate key/)
     expect((await caseChanges(store.db, id)).map(({ kind }) => kind)).toEqual(['opened', 'note'])
     expect((await caseChanges(store.db, id, 'note')).map(({ revision }) => revision)).toEqual([1])
-    expect(await caseChangeAt(store.db, id, 2)).toBeUndefined()
   })
 
   it('refuses a change of a case that does not exist', async () => {

@@ -9,6 +9,4 @@ export interface ColumnKinds {
     readonly type: 'integer' | 'bigint' | RawType
     build(column: ColumnDefinitionBuilder): ColumnDefinitionBuilder
   }
-  /** Bytes, read as a Buffer. */
-  readonly bytes: 'blob' | 'bytea'
 }
