@@ -30,6 +30,7 @@ export function fileReader({ mostBytes, silenceMs, mostUnderWay }: FileLimits): 
       return new Promise((resolve, reject) => {
         const chunks: Buffer[] = []
         let size = 0
+        let isOver = false
         let silence = setTimeout(onSilence, silenceMs)
         request.on('data', onData).once('end', onEnd).once('aborted', onGone).once('error', onGone)
 
@@ -52,6 +53,9 @@ export function fileReader({ mostBytes, silenceMs, mostUnderWay }: FileLimits): 
           finish(() => { reject(new RequestFault('BAD_REQUEST', { headers: { connection: 'close' } })) })
         }
         function finish(settle: () => void): void {
+          // A sender who breaks off is told of twice, as 'aborted' and as 'error': what they sent is given back once.
+          if (isOver) return
+          isOver = true
           clearTimeout(silence)
           request.off('data', onData).off('end', onEnd).off('aborted', onGone)
           underWay -= size

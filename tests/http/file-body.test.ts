@@ -89,4 +89,20 @@ describe('reading a file that is being sent', () => {
     await ended(4)
     expect(ends).toEqual(['TOO_MANY', 900, 900, 900])
   })
+
+  it('keeps its limit however many senders broke off before', async () => {
+    for (let sender = 0; sender < 5; sender++) {
+      const gone = begin(900)
+      await new Promise((resolve) => setTimeout(resolve, 50))
+      gone.destroy()
+      await ended(sender + 1)
+    }
+    const some = [begin(900), begin(900)]
+    await new Promise((resolve) => setTimeout(resolve, 50))
+    begin(900)
+    await ended(6)
+    expect(ends.slice(5)).toEqual(['TOO_MANY'])
+    for (const one of some) one.end()
+    await ended(8)
+  })
 })
