@@ -7,7 +7,7 @@ export type DeskFaultCode =
   | 'UNKNOWN_HOST' | 'UNKNOWN_NODE' | 'UNKNOWN_CHECK' | 'UNKNOWN_ANSWER' | 'UNKNOWN_DISTRICT' | 'UNKNOWN_PROBLEM'
   | 'HOST_NOT_FOUND' | 'CALL_NOT_FOUND' | 'TICKET_NOT_FOUND' | 'TICKET_TAKEN' | 'TICKET_SETTLED'
   | 'PHOTO_NOT_FOUND' | 'PHOTOS_FULL' | 'PHOTO_NOT_A_PICTURE' | 'PHOTO_IN_PHONE_FORMAT' | 'PHOTO_BROKEN'
-  | 'PHOTO_TOO_MANY_PIXELS' | 'PHOTO_TOO_SLOW' | 'PHOTOS_BUSY' | 'PHOTO_REMOVED' | 'PHOTO_HANDED_OVER'
+  | 'PHOTO_TOO_MANY_PIXELS' | 'PHOTO_TOO_SLOW' | 'PHOTOS_BUSY' | 'PHOTOS_OUT_OF_ORDER' | 'PHOTO_REMOVED' | 'PHOTO_HANDED_OVER'
   | 'TICKET_ELSEWHERE' | 'TICKET_MERGED' | 'TICKET_ITSELF' | 'TICKET_HAS_REPEATS' | 'UNKNOWN_COLLEAGUE'
   | 'SAMPLE_KNOWN' | 'SAMPLE_NOT_FOUND'
   | 'MAIL_NOT_FOUND'
@@ -28,8 +28,8 @@ export class DeskFault extends Error {
   readonly code: DeskFaultCode
   readonly facts: DeskFaultFacts
 
-  constructor(code: DeskFaultCode, facts: DeskFaultFacts = {}) {
-    super(code)
+  constructor(code: DeskFaultCode, facts: DeskFaultFacts = {}, options?: ErrorOptions) {
+    super(code, options)
     this.name = 'DeskFault'
     this.code = code
     this.facts = facts

@@ -98,6 +98,10 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
     status: 429, title: 'Too many photos at once',
     sentence: 'Many photos are coming in at this moment. Wait {seconds} seconds and send it again.',
   },
+  PHOTOS_OUT_OF_ORDER: {
+    status: 503, title: 'Photos cannot be opened',
+    sentence: 'We cannot open photos at this time. Nothing is wrong with yours. Go on without it, and send it again later.',
+  },
   PHOTO_REMOVED: { status: 409, title: 'The photo was removed', sentence: 'This photo was removed from the case. Add it anew if it should be there.' },
   PHOTO_HANDED_OVER: {
     status: 409, title: 'The photo is with the specialist',

@@ -1,6 +1,7 @@
 export { openBucketHome } from './bucket-home.js'
 export type { BucketHome, BucketSettings } from './bucket-home.js'
 export { contentHash } from './content-hash.js'
+export { DecoderFault } from './decoder-fault.js'
 export { folderHome, sweepUnfinished } from './folder-home.js'
 export { PhotoFault } from './photo-fault.js'
 export type { PhotoFaultReason } from './photo-fault.js'

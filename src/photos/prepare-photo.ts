@@ -1,5 +1,6 @@
 import type { OutputInfo, Sharp, SharpOptions } from 'sharp'
 import { contentHash } from './content-hash.js'
+import { DecoderFault } from './decoder-fault.js'
 import { PhotoFault } from './photo-fault.js'
 import { pictureKind } from './picture-kind.js'
 import { openGate } from './work-gate.js'
@@ -38,11 +39,11 @@ const gate = openGate(2, 16)
 
 type Decoder = (input: Uint8Array, options?: SharpOptions) => Sharp
 
-/** Loaded with the first photo: the commands that never see one start faster. */
+/** Loaded with the first photo: the commands that never see one start faster. Node remembers a load that failed as well. */
 let decoder: Promise<Decoder> | null = null
 
 async function loadDecoder(): Promise<Decoder> {
-  const { default: sharp } = await import('sharp')
+  const { default: sharp } = await import('sharp').catch((fault: unknown) => { throw new DecoderFault(fault) })
   // What a photo never needs is not reachable by one: only these three readers are left on.
   sharp.block({ operation: ['VipsForeignLoad'] })
   sharp.unblock({ operation: ['VipsForeignLoadJpegBuffer', 'VipsForeignLoadPngBuffer', 'VipsForeignLoadWebpBuffer'] })
@@ -55,23 +56,23 @@ async function loadDecoder(): Promise<Decoder> {
 /**
  * Decodes a file by its content, turns it upright, and encodes it anew in two sizes without any metadata: no place, no
  * time, no camera, no profile (colours are brought to sRGB first). The same file always makes the same pictures.
- * Throws a PhotoFault that says why a file is not taken.
+ * Throws a PhotoFault that says why a file is not taken, and a DecoderFault when the service can open none.
  */
 export function preparePhoto(sent: Uint8Array, limits: PhotoLimits = LIMITS): Promise<PreparedPhoto> {
   const kind = pictureKind(sent)
   if (kind === null) return Promise.reject(new PhotoFault('not a picture'))
   if (kind === 'phone format') return Promise.reject(new PhotoFault('phone format'))
   return gate.pass(async () => {
+    const sharp = await (decoder ??= loadDecoder())
     try {
-      return await decode(sent, limits)
+      return await decode(sharp, sent, limits)
     } catch (fault) {
       throw new PhotoFault(reasonOf(fault), { cause: fault })
     }
   })
 }
 
-async function decode(sent: Uint8Array, limits: PhotoLimits): Promise<PreparedPhoto> {
-  const sharp = await (decoder ??= loadDecoder())
+async function decode(sharp: Decoder, sent: Uint8Array, limits: PhotoLimits): Promise<PreparedPhoto> {
   const upright = sharp(sent, { limitInputPixels: limits.pixels, failOn: 'error', animated: false }).autoOrient()
   const large = await encode(upright, LARGE_SIDE, 85, limits.seconds)
   const small = await encode(sharp(large.data), SMALL_SIDE, 75, limits.seconds)

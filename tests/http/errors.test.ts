@@ -6,11 +6,13 @@ import { refusalFor } from '../../src/http/problem-documents.js'
 import { RequestFault } from '../../src/http/request-fault.js'
 
 const rows = Object.entries(errors)
+/** The statuses of what is wrong with the service itself. */
+const OURS: Readonly<Record<string, number>> = { UNEXPECTED: 500, NOT_READY: 503, PHOTOS_OUT_OF_ORDER: 503 }
 
 describe('the error table', () => {
   it.each(rows)('%s has a client\'s or our own status, a title and a whole sentence', (code, { status, title, sentence }) => {
     expect(code).toMatch(/^[A-Z]+(_[A-Z]+)*$/)
-    expect(status).toBe(code === 'UNEXPECTED' ? 500 : code === 'NOT_READY' ? 503 : Math.min(499, Math.max(400, status)))
+    expect(status).toBe(OURS[code] ?? Math.min(499, Math.max(400, status)))
     expect(title).toMatch(/^[A-Z].*[^.]$/)
     expect(sentence).toMatch(/^[A-Z"{].*\.$/)
   })

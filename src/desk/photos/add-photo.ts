@@ -1,5 +1,5 @@
 import { MAX_PHOTOS, type PhotoKept } from '../../../shared/index.js'
-import { PhotoFault, type PhotoFaultReason, type PhotoHome, type PreparedPhoto, preparePhoto } from '../../photos/index.js'
+import { DecoderFault, PhotoFault, type PhotoFaultReason, type PhotoHome, type PreparedPhoto, preparePhoto } from '../../photos/index.js'
 import { type Db, insertPhoto, insertPhotoUpload, photoByUpload, type PhotoRow, photosEverOf } from '../../store/index.js'
 import { applyChange, findCase, inRounds } from '../cases/change-case.js'
 import type { CaseFile } from '../cases/case-file.js'
@@ -46,6 +46,7 @@ async function prepare(sent: Uint8Array): Promise<PreparedPhoto> {
   try {
     return await preparePhoto(sent)
   } catch (fault) {
+    if (fault instanceof DecoderFault) throw new DeskFault('PHOTOS_OUT_OF_ORDER', {}, { cause: fault })
     if (!(fault instanceof PhotoFault)) throw fault
     throw new DeskFault(CODES[fault.reason], fault.reason === 'busy' ? { retryAfterSeconds: BUSY_SECONDS } : {})
   }
