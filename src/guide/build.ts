@@ -57,7 +57,7 @@ interface Numbers {
 
 function buildCheck(draft: CheckDraft, number: number, redFlags: ReadonlyMap<string, number>): Check {
   return {
-    id: draft.id.value as CheckId, number, ask: draft.ask.value, how: draft.how.value, why: draft.why.value, effort: draft.effort,
+    id: draft.id.value as CheckId, number, ask: draft.ask.value, how: draft.how.value, why: draft.why.value, effort: draft.effort, chief: draft.chief,
     answers: draft.answers.map(({ label, saidAs, redFlag }) => ({
       label: label.value, saidAs: saidAs.map(({ value }) => value), redFlag: redFlag === null ? null : resolve(redFlags, redFlag.value),
     })),

@@ -22,6 +22,7 @@ export interface CheckDraft extends Draft {
   readonly how: Located<string>
   readonly why: Located<string>
   readonly effort: Effort
+  readonly chief: boolean
   readonly answers: readonly AnswerDraft[]
 }
 

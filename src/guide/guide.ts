@@ -41,6 +41,8 @@ export interface Check {
   readonly how: string
   readonly why: string
   readonly effort: Effort
+  /** Several answers may be true at once, and it asks for the chief one. */
+  readonly chief: boolean
   readonly answers: readonly Answer[]
 }
 

@@ -52,6 +52,7 @@ function shapeCheck(parsed: ParsedFile, report: Report): AnyDraft | null {
     how: here.text(value.how, ['how']),
     why: here.text(value.why, ['why']),
     effort: value.effort,
+    chief: value.chief ?? false,
     answers: Object.entries(value.answers).map(([label, answer]) => ({
       label: here.key(label, ['answers', label]),
       saidAs: here.texts(answer?.['said as'], ['answers', label, 'said as']),

@@ -24,6 +24,7 @@ export const checkShape = z.strictObject({
   how: text,
   why: text,
   effort: z.enum(efforts),
+  chief: z.boolean().optional(),
   answers: z.record(phrase, z.strictObject({ 'said as': z.array(phrase).optional(), 'red flag': id.optional() }).nullable()),
   accepts,
 })

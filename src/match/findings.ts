@@ -2,6 +2,7 @@ import type { CheckId, Guide } from '../guide/index.js'
 import { type Meanings, readTerms, type Term } from './meanings.js'
 import type { HeardFinding, HeardWords } from './matched.js'
 import { singular, stem } from './stems.js'
+import { STOP_WORDS } from './stop-words.js'
 import { quote, tokenize, type Token } from './tokens.js'
 
 /** The words in which answers are already said in a question. */
@@ -22,13 +23,19 @@ interface Said {
   readonly stems: readonly string[]
   readonly words: readonly string[]
   readonly terms: readonly Term[]
+  /** Keys that speak for another answer of a check that asks for the chief one; empty for the rest. */
+  readonly rivals: ReadonlySet<string>
 }
 
 /** Gathers the `said as` words of every check. */
 export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers {
   const saids: Said[] = []
+  const plants = new Set(guide.hosts.flatMap(({ called }) => [...spokenKeys(called, meanings)]))
   for (const check of guide.checks) {
-    for (const { label, saidAs } of check.answers) {
+    const keysOf = check.answers.map(({ saidAs }) => spokenKeys(saidAs, meanings))
+    for (const [number, { label, saidAs }] of check.answers.entries()) {
+      const own = keysOf[number] ?? new Set<string>()
+      const rivals = new Set(check.chief ? keysOf.flatMap((keys) => [...keys].filter((key) => !own.has(key) && !plants.has(key))) : [])
       for (const said of saidAs) {
         const tokens = tokenize(said)
         const kept = tokens.filter(({ text }) => !JOINING.has(text))
@@ -37,7 +44,7 @@ export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers 
         if (words.length === 0) continue
         const terms = readTerms(meanings, tokens)
         saids.push({
-          check: check.number, id: check.id, answer: label, words, stems: words.map(stem),
+          rivals, check: check.number, id: check.id, answer: label, words, stems: words.map(stem),
           // With a small word in it that tells ("new leaves"), its telling words alone would say too little.
           terms: terms.length === words.filter((word) => !DENYING.has(word)).length ? terms : [],
         })
@@ -58,6 +65,7 @@ export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers 
  * What the words already answer, for the checks of one host. Sure before many: a saying must be heard whole, in its own
  * order or with nothing telling between its words, not denied,
  * not asked about, not told of last year; two answers to one check are heard only when one of them is said within the other.
+ * A check that asks for the chief of several true answers is heard only where no word speaks for another of them.
  */
 export function hearFindings(said: SaidAnswers, words: string, tokens: readonly Token[], terms: readonly Term[], host: number): readonly HeardFinding[] {
   const checks = said.checksOf[host]
@@ -69,8 +77,9 @@ export function hearFindings(said: SaidAnswers, words: string, tokens: readonly 
     const one = said.saids[number]
     if (looked.has(number) || one === undefined || !checks.has(one.check)) return
     looked.add(number)
-    const span = spanOf(one, tokens, stems, terms)
-    if (span !== null) heard.push({ ...span, said: one })
+    const span = spanOf(one, words, tokens, stems, terms)
+    if (span === null || terms.some(({ key, negated, first, last }) => !negated && one.rivals.has(key) && (first > span.last || last < span.first))) return
+    heard.push({ ...span, said: one })
   }
   for (const each of new Set(stems)) for (const number of said.byStem.get(each) ?? []) look(number)
   for (const { key } of terms) for (const number of said.byKey.get(key) ?? []) look(number)
@@ -96,11 +105,11 @@ function weightOf({ said }: { readonly said: Said }): number {
 }
 
 /** Where a saying is heard: word for word, or all of its telling words close together in any order. */
-function spanOf(said: Said, tokens: readonly Token[], stems: readonly string[], terms: readonly Term[]): Span | null {
+function spanOf(said: Said, words: string, tokens: readonly Token[], stems: readonly string[], terms: readonly Term[]): Span | null {
   for (let first = 0; first < stems.length; first += 1) {
     if (stems[first] !== said.stems[0]) continue
     const last = lastOf(said, tokens, stems, first)
-    if (last !== null && isMeant(said, { first, last }, tokens, terms)) return { first, last }
+    if (last !== null && !isOfTheNextWord(words, tokens, last) && isMeant(said, { first, last }, tokens, terms)) return { first, last }
   }
   if (said.terms.length < FEWEST_TERMS) return null
   for (let from = 0; from < terms.length; from += 1) {
@@ -109,7 +118,8 @@ function spanOf(said: Said, tokens: readonly Token[], stems: readonly string[], 
     if (hits.some((hit) => hit === undefined)) continue
     const places = hits.flatMap((hit) => (hit === undefined ? [] : [hit.first, hit.last]))
     const span = { first: Math.min(...places), last: Math.max(...places) }
-    if (new Set(hits).size === hits.length && span.last - span.first <= said.terms.length + WIDEST && isMeant(said, span, tokens, terms)) return span
+    if (new Set(hits).size === hits.length && span.last - span.first <= said.terms.length + WIDEST && isOneClause(said, words, tokens, span)
+      && !isOfTheNextWord(words, tokens, span.last) && isMeant(said, span, tokens, terms)) return span
   }
   return null
 }
@@ -122,6 +132,23 @@ function lastOf(said: Said, tokens: readonly Token[], stems: readonly string[], 
     if (stems[at] !== each || !isSameWord(said.words[step] ?? '', tokens[at]?.text ?? '', said.words.length === 1)) return null
   }
   return at
+}
+
+/** True where a colour ends the saying and belongs to what comes after it: "roots are white" in "roots have white waxy powder". */
+function isOfTheNextWord(words: string, tokens: readonly Token[], last: number): boolean {
+  const [colour, next] = [tokens[last], tokens[last + 1]]
+  if (colour === undefined || next === undefined || !COLOURS.has(colour.text)) return false
+  return words.slice(colour.end, next.at).trim() === '' && !STOP_WORDS.has(next.text) && !FOLLOWING.has(next.text)
+}
+
+/** False where a comma, a stop or an "and" parts the words of a saying that has none: "leaf, little yellow flowers". */
+function isOneClause(said: Said, words: string, tokens: readonly Token[], { first, last }: Span): boolean {
+  for (let place = first; place < last; place += 1) {
+    const [one, next] = [tokens[place], tokens[place + 1]]
+    if (one === undefined || next === undefined || CLAUSE_END.test(words.slice(one.end, next.at))) return false
+    if (CLAUSE_WORDS.has(next.text) && !said.words.includes(next.text)) return false
+  }
+  return true
 }
 
 /** Forms of one word, but not "yellow" for "yellowy" or "hard" for "hardly"; a word alone must be said as it is. */
@@ -142,6 +169,10 @@ function isMeant(said: Said, { first, last }: Span, tokens: readonly Token[], te
 
 function quoteSpan(words: string, tokens: readonly Token[], { first, last }: Span): readonly HeardWords[] {
   return [quote(words, tokens, first, last)]
+}
+
+function spokenKeys(saidAs: readonly string[], meanings: Meanings): ReadonlySet<string> {
+  return new Set(saidAs.flatMap((said) => readTerms(meanings, tokenize(said)).flatMap(({ key, negated }) => (negated ? [] : [key]))))
 }
 
 function countOf(items: readonly string[]): ReadonlyMap<string, number> {
@@ -173,6 +204,11 @@ const QUESTION_WITHIN = 3
 const SOMEBODY_ELSES = /\b(?:next doors?|neighbou?rs|other (?:plants?|ones?|trees?|roses))\b/
 const ANOTHER_YEAR = /\b(?:last (?:year|season|summer|spring|autumn)|years ago|used to)\b/
 const ASKING: ReadonlySet<string> = new Set('if whether should maybe perhaps might could would unless wonder wondering unsure than prevent avoid stop worry worried afraid fear think thinks thought reckon reckons suspect suspects guess says said told hear unlike isnt arent'.split(' '))
+const COLOURS: ReadonlySet<string> = new Set('white grey gray black brown yellow green orange red pink purple pale dark'.split(' '))
+/** What may follow a colour that is said of the thing before it. */
+const FOLLOWING: ReadonlySet<string> = new Set('overnight suddenly quickly slowly inside outside underneath everywhere after since too again then below above'.split(' '))
+const CLAUSE_END = /[,.;:!?()\n]/u
+const CLAUSE_WORDS: ReadonlySet<string> = new Set('and but or while whereas plus'.split(' '))
 /** Words of a saying that need not be said. */
 const JOINING: ReadonlySet<string> = new Set('a an the my our is are was were be been has have had its it in on at of'.split(' '))
 const DENYING: ReadonlySet<string> = new Set('no not never without wont cant cannot dont doesnt didnt isnt arent hasnt havent'.split(' '))

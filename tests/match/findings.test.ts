@@ -30,6 +30,19 @@ describe('answers that the words already give', () => {
     expect(heard('the bottom leaves of my tomato have rings like a target, others have thick black spots like tar')['leaf-spots']).toBeUndefined()
   })
 
+  it.each([
+    ['my lettuce wilted, the roots have white waxy powder on them', 'roots', 'firm and pale'],
+    ['my tomato hangs down. cut the stem at the bottom and its brown streaky', 'tomato-fruit', 'flat dark patch at the bottom end'],
+    ['tomato smells strong when you rub the leaf, little yellow flowers', 'leaf-change', 'yellow or pale'],
+  ])('joins no words across a clause, and gives no colour to the wrong thing: %s', (words, check, answer) => {
+    expect(heard(words)[check]).not.toBe(answer)
+  })
+
+  it('leaves a check that asks for the chief change open where the words tell of two', () => {
+    expect(heard('my rose leaves are yellow')['leaf-change']).toBe('yellow or pale')
+    expect(heard('my rose leaves are yellow and they have gone limp')['leaf-change']).toBeUndefined()
+  })
+
   it('answers only checks of the plant in question', () => {
     const checksOf = (host: string): ReadonlySet<number> => new Set(guide.hosts.find(({ id }) => id === host)?.checks ?? [])
     for (const { check } of findingsFor(index, 'white powder on the leaves, molehills and mushrooms', 'lawn')) {
