@@ -1,6 +1,6 @@
 export { buildApp } from './build-app.js'
 export type { AppParts } from './build-app.js'
-export { contactKeys, KEY_FILE } from './contact-keys.js'
+export { contactKeys, KEY_FILE, keysInUse } from './contact-keys.js'
 export { readSettings, SettingsFault } from './settings.js'
 export type { Settings } from './settings.js'
 export { startService } from './start.js'

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { mkdir, open, opendir, readFile, rename, rm, stat } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { isContentHash } from './content-hash.js'
+import { flush } from './flush.js'
 import type { KeptPicture, PhotoHome } from './photo-home.js'
 
 /**
@@ -56,17 +57,8 @@ async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
     throw fault
   }
   // The name is in the folder, and a folder that is new is in the one above: both are flushed as well.
-  await flushFolder(dirname(file))
-  if (made !== undefined) await flushFolder(dirname(dirname(file)))
-}
-
-async function flushFolder(folder: string): Promise<void> {
-  const handle = await open(folder, 'r')
-  try {
-    await handle.sync()
-  } finally {
-    await handle.close()
-  }
+  await flush(dirname(file))
+  if (made !== undefined) await flush(dirname(dirname(file)))
 }
 
 async function* picturesIn(folder: string, putAt: (hash: string) => Promise<string | null>): AsyncGenerator<KeptPicture> {

@@ -11,9 +11,9 @@ export interface Run {
 }
 
 /** Runs `frondline` as a child process, the way a person would. */
-export function runFrondline(args: readonly string[], { input = '', cwd = join(program, '../../..') }: { input?: string; cwd?: string } = {}): Promise<Run> {
+export function runFrondline(args: readonly string[], { input = '', cwd = join(program, '../../..'), environment = {} }: { input?: string; cwd?: string; environment?: Record<string, string> } = {}): Promise<Run> {
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [program, ...args], { cwd })
+    const child = spawn(process.execPath, [program, ...args], { cwd, env: { ...process.env, ...environment } })
     let out = ''
     let err = ''
     child.stdout.setEncoding('utf8').on('data', (text: string) => { out += text })

@@ -2,7 +2,7 @@ import { mkdtemp, readFile, rm, stat, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { contactKeys, KEY_FILE } from '../../src/http/contact-keys.js'
+import { contactKeys, KEY_FILE, keysInUse } from '../../src/http/contact-keys.js'
 
 let home: string
 beforeEach(async () => {
@@ -34,6 +34,15 @@ describe('the keys for contact details', () => {
     expect(both.open('x', old.seal('x', 'secret'))).toBe('secret')
     expect(both.current).not.toBe(old.current)
     expect(() => old.open('x', both.seal('x', 'secret'))).toThrow(/not among the keys/)
+  })
+
+  it('are those in use for a command beside the service, which makes none', async () => {
+    const settings = { contactKeys: [], home, production: false }
+    await expect(keysInUse(settings)).rejects.toThrow('There is no key to contact details: FRONDLINE_CONTACT_KEY is not set')
+    await expect(stat(join(home, KEY_FILE))).rejects.toThrow()
+    const made = await contactKeys(settings)
+    expect((await keysInUse(settings)).open('x', made.seal('x', 'secret'))).toBe('secret')
+    expect((await keysInUse({ ...settings, contactKeys: [key(1)] })).current).not.toBe(made.current)
   })
 
   it('are refused when the file holds something else', async () => {

@@ -1,8 +1,21 @@
 import { existsSync } from 'node:fs'
-import { copyFile, mkdir, open, rename, rm, writeFile } from 'node:fs/promises'
+import { copyFile, mkdir, rename, rm, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
+import { flush } from '../../photos/index.js'
 import { copySqlite, picturesNamedIn, STORE_FILE } from '../../store/index.js'
-import { type BackupSheet, hashOfFile, PHOTOS, SHEET } from './backup-sheet.js'
+import { type BackupSheet, foldersOf, hashOfFile, PHOTOS, SHEET } from './backup-sheet.js'
+
+/** What is copied, and to where. */
+export interface BackupPlan {
+  /** Folder of the store. */
+  readonly home: string
+  /** The folder to make. */
+  readonly target: string
+  /** Name of the file of the key in the home. */
+  readonly keyFile: string
+  /** Whether the pictures lie in the home; else they are somewhere that is copied by its own means. */
+  readonly picturesInHome: boolean
+}
 
 /** What a backup came to. */
 export interface MadeBackup {
@@ -17,13 +30,15 @@ export interface MadeBackup {
  * its folder before the store names it, so every photo named in the copy is there to be copied. The folder gets its
  * name only once it is whole.
  */
-export async function makeBackup(home: string, target: string, keyFile: string, now: Date): Promise<MadeBackup> {
+export async function makeBackup(plan: BackupPlan, now: Date): Promise<MadeBackup> {
+  const { target } = plan
   if (existsSync(target)) throw new Error(`${target} is there already. Name a folder that is not.`)
   const unfinished = `${target}.unfinished`
   await rm(unfinished, { recursive: true, force: true })
   try {
-    const made = await fill(home, unfinished, keyFile, now)
+    const made = await fill(plan, unfinished, now)
     await rename(unfinished, target)
+    await flush(dirname(target))
     return made
   } catch (fault) {
     await rm(unfinished, { recursive: true, force: true })
@@ -31,7 +46,7 @@ export async function makeBackup(home: string, target: string, keyFile: string, 
   }
 }
 
-async function fill(home: string, unfinished: string, keyFile: string, now: Date): Promise<MadeBackup> {
+async function fill({ home, keyFile, picturesInHome }: BackupPlan, unfinished: string, now: Date): Promise<MadeBackup> {
   await mkdir(unfinished, { recursive: true, mode: 0o700 })
   const files: Record<string, string> = {}
   const keep = async (path: string): Promise<void> => {
@@ -42,7 +57,7 @@ async function fill(home: string, unfinished: string, keyFile: string, now: Date
   await copySqlite(join(home, STORE_FILE), join(unfinished, STORE_FILE))
   await keep(STORE_FILE)
   const missing: string[] = []
-  for (const hash of picturesNamedIn(join(unfinished, STORE_FILE))) {
+  for (const hash of picturesInHome ? picturesNamedIn(join(unfinished, STORE_FILE)) : []) {
     const path = join(PHOTOS, hash.slice(0, 2), `${hash}.jpg`)
     if (await copyWhole(join(home, path), join(unfinished, path), hash)) await keep(path)
     else missing.push(hash)
@@ -56,6 +71,7 @@ async function fill(home: string, unfinished: string, keyFile: string, now: Date
   const sheet: BackupSheet = { form: 1, madeAt: now.toISOString(), files }
   await writeFile(join(unfinished, SHEET), JSON.stringify(sheet, null, 2))
   await flush(join(unfinished, SHEET))
+  for (const folder of foldersOf(Object.keys(files))) await flush(join(unfinished, folder))
   return { photos, missing, hasKey }
 }
 
@@ -67,13 +83,4 @@ async function copyWhole(from: string, to: string, hash: string): Promise<boolea
   if (await hashOfFile(to) === hash) return true
   await rm(to)
   return false
-}
-
-async function flush(path: string): Promise<void> {
-  const handle = await open(path, 'r')
-  try {
-    await handle.sync()
-  } finally {
-    await handle.close()
-  }
 }

@@ -1,12 +1,13 @@
 import { existsSync } from 'node:fs'
 import { chmod, copyFile, mkdir, readFile, rename } from 'node:fs/promises'
 import { dirname, join, normalize } from 'node:path'
+import { flush } from '../../photos/index.js'
 import { STORE_FILE } from '../../store/index.js'
-import { BackupSheet, hashOfFile, SHEET } from './backup-sheet.js'
+import { BackupSheet, foldersOf, hashOfFile, SHEET } from './backup-sheet.js'
 
 /**
  * Puts a backup into a home that has no store. Everything is checked before anything is written; the store is put in
- * its place last, so that a home never has a store without its photos.
+ * its place last, so that a home never has a store without its photos, and all of it is on the disk at the end.
  * @throws naming what is not as it was when the backup was made
  */
 export async function restoreBackup(from: string, home: string): Promise<BackupSheet> {
@@ -23,7 +24,10 @@ export async function restoreBackup(from: string, home: string): Promise<BackupS
   }
   for (const path of paths.filter((one) => one !== STORE_FILE)) await copyInto(home, from, path, path)
   await copyInto(home, from, STORE_FILE, `${STORE_FILE}.unfinished`)
+  for (const folder of foldersOf(paths)) await flush(join(home, folder))
   await rename(`${store}.unfinished`, store)
+  await flush(home)
+  await flush(dirname(home))
   return sheet
 }
 
@@ -49,4 +53,5 @@ async function copyInto(home: string, from: string, path: string, as: string): P
   await mkdir(dirname(to), { recursive: true, mode: 0o700 })
   await copyFile(join(from, path), to)
   await chmod(to, 0o600)
+  await flush(to)
 }
