@@ -13,6 +13,7 @@ export type { Duty } from './duties.js'
 export { announce, announceCase, ANYTHING } from './news.js'
 export type { News } from './news.js'
 export { ERASED, forgetMailWords, overwriteCaseWords, overwriteReply, overwriteTicketWords } from './erasing.js'
+export { hasStore } from './has-store.js'
 export { appendHelplineSetting, appendPersonChange, helplineSetting } from './helpline-settings.js'
 export { insertInvitation, openInvitation, openInvitations, spendInvitation, withdrawInvitations } from './invitations.js'
 export {

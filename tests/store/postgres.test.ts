@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { promisify } from 'node:util'
 import { sql } from 'kysely'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { insertCase, openStore, signInAttempt, type Store } from '../../src/store/index.js'
+import { hasStore, insertCase, openStore, signInAttempt, type Store } from '../../src/store/index.js'
 import { dropTestStore, testStore } from './test-store.js'
 
 let home: string
@@ -31,6 +31,14 @@ const show = async (setting: string): Promise<unknown> => {
 }
 
 describe('PostgreSQL: opening the store', () => {
+  it('is told apart from a database that has no store', async () => {
+    const empty = new URL(url)
+    empty.pathname = '/postgres'
+    expect(await hasStore({ home, databaseUrl: empty.href })).toBe(false)
+    expect(await hasStore({ home, databaseUrl: url })).toBe(true)
+    await expect(hasStore({ home, databaseUrl: 'postgres://frondline@127.0.0.1:1/helpline' })).rejects.toThrow('127.0.0.1:1')
+  })
+
   it('waits for the disk at every commit and leaves no transaction open for ever', async () => {
     expect(await show('synchronous_commit')).toBe('on')
     expect(await show('idle_in_transaction_session_timeout')).toBe('1min')

@@ -1,12 +1,12 @@
 import { execFile } from 'node:child_process'
-import { mkdtemp, rm } from 'node:fs/promises'
+import { mkdtemp, readdir, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
 import Database from 'better-sqlite3'
 import { sql } from 'kysely'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { caseByLink, openStore, signInAttempt, STORE_FILE, type Store } from '../../src/store/index.js'
+import { caseByLink, hasStore, openStore, signInAttempt, STORE_FILE, type Store } from '../../src/store/index.js'
 
 let home: string
 let store: Store
@@ -38,6 +38,14 @@ describe('SQLite: opening the store', () => {
     const deeper = await openStore({ home: join(home, 'a', 'b') })
     expect(await caseByLink(deeper.db, 'none')).toBeUndefined()
     await deeper.close()
+  })
+
+  it('is told apart from a folder that has none, and looking makes none', async () => {
+    const elsewhere = await mkdtemp(join(tmpdir(), 'frondline-none-'))
+    expect(await hasStore({ home: elsewhere })).toBe(false)
+    expect(await readdir(elsewhere)).toEqual([])
+    expect(await hasStore({ home })).toBe(true)
+    await rm(elsewhere, { recursive: true })
   })
 
   it('says which migration failed when the tables are not its own', async () => {

@@ -2,9 +2,9 @@ import { randomBytes } from 'node:crypto'
 import { Command, Option } from 'commander'
 import { CaseLink } from '../../../shared/index.js'
 import { eraseAsker, exportAsker, type PrivacyRoom } from '../../desk/index.js'
-import { contactKeys, readSettings } from '../../http/index.js'
-import { openStore } from '../../store/index.js'
-import { notice, print } from '../terminal.js'
+import { keysInUse } from '../../http/index.js'
+import { print } from '../terminal.js'
+import { withStore } from '../with-store.js'
 
 const asker = (): Option => new Option('--asker <link>', 'the link of their case: the whole address, or what stands after # in it').makeOptionMandatory()
 
@@ -48,17 +48,8 @@ function linkIn(text: string): string {
   return read.data
 }
 
-async function withRoom(work: (room: PrivacyRoom) => Promise<void>): Promise<void> {
-  const settings = readSettings(process.env)
-  const { home, databaseUrl } = settings
-  const store = await openStore({ home, databaseUrl })
-  try {
-    const keys = await contactKeys(settings)
-    await work({ db: store.db, keys, now: () => new Date(), randomBytes: (count) => randomBytes(count) })
-  } catch (fault) {
-    notice(fault instanceof Error ? fault.message : String(fault))
-    process.exitCode = 1
-  } finally {
-    await store.close()
-  }
+function withRoom(work: (room: PrivacyRoom) => Promise<void>): Promise<void> {
+  return withStore(async ({ db }, settings) => {
+    await work({ db, keys: await keysInUse(settings), now: () => new Date(), randomBytes: (count) => randomBytes(count) })
+  })
 }

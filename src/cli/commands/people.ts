@@ -2,19 +2,18 @@ import { randomBytes } from 'node:crypto'
 import { Argument, Command } from 'commander'
 import { Role } from '../../../shared/index.js'
 import { addPerson, listPeople, type PeopleRoom, removePerson } from '../../desk/index.js'
-import { readSettings } from '../../http/index.js'
-import { openStore } from '../../store/index.js'
-import { notice, print } from '../terminal.js'
+import { print } from '../terminal.js'
+import { withStore } from '../with-store.js'
 
 /** `frondline people`: who may sign in. Works on the store while the service runs. */
 export function peopleCommand(): Command {
   return new Command('people')
-    .description('See and change who may sign in. The store is the database in DATABASE_URL, or the folder in FRONDLINE_HOME, ./frondline-data when neither is set.')
+    .description('See and change who may sign in. The store is the database in DATABASE_URL, or the folder in FRONDLINE_HOME, ./frondline-data when neither is set; the service has made it.')
     .addCommand(new Command('add')
       .description('Make an account with a random password, which is printed once.')
       .argument('<name>', 'the name to sign in with')
       .addArgument(new Argument('<role>', 'what they do').choices(Role.options))
-      .action((name: string, role: Role) => withStore(async (room) => {
+      .action((name: string, role: Role) => withPeople(async (room) => {
         if (!/^\S.{0,78}\S$|^\S$/.test(name)) throw new Error('A name has 1 to 80 characters and no blank at either end.')
         const made = await addPerson(room, name, role)
         print(`${made.name} may sign in as ${made.role} with the password ${made.password}`, 'It is shown only now. Hand it over in person.')
@@ -22,7 +21,7 @@ export function peopleCommand(): Command {
     .addCommand(new Command('list')
       .description('List everyone who may sign in.')
       .option('--json', 'as one JSON list')
-      .action(({ json }: { json?: boolean }) => withStore(async (room) => {
+      .action(({ json }: { json?: boolean }) => withPeople(async (room) => {
         const people = await listPeople(room)
         if (json === true) print(JSON.stringify(people))
         else if (people.length === 0) print('Nobody may sign in yet. Add someone with: frondline people add NAME ROLE')
@@ -31,20 +30,12 @@ export function peopleCommand(): Command {
     .addCommand(new Command('remove')
       .description('End an account and all its sessions. What the person did stays in the histories.')
       .argument('<name>', 'the name they sign in with')
-      .action((name: string) => withStore(async (room) => {
+      .action((name: string) => withPeople(async (room) => {
         if (await removePerson(room, name)) print(`${name} may no longer sign in.`)
         else throw new Error(`Nobody called "${name}" may sign in. See frondline people list.`)
       })))
 }
 
-async function withStore(work: (room: PeopleRoom) => Promise<void>): Promise<void> {
-  const store = await openStore(readSettings(process.env))
-  try {
-    await work({ db: store.db, now: () => new Date(), randomBytes: (count) => randomBytes(count) })
-  } catch (fault) {
-    notice(fault instanceof Error ? fault.message : String(fault))
-    process.exitCode = 1
-  } finally {
-    await store.close()
-  }
+function withPeople(work: (room: PeopleRoom) => Promise<void>): Promise<void> {
+  return withStore(({ db }) => work({ db, now: () => new Date(), randomBytes: (count) => randomBytes(count) }))
 }
