@@ -4,8 +4,12 @@ import { type Db, type News, personById, type Store } from '../../store/index.js
 /** Calls `hear` for each change of a ticket from now on, whichever process made it; the result ends it. */
 export type FollowTickets = (hear: (change: LiveChange) => void) => () => void
 
-/** Turns the store's news into changes with the names of colleagues. All who follow share one ear. */
-export function followTickets(db: Db, listen: Store['listen']): FollowTickets {
+/**
+ * Turns the store's news into changes with the names of colleagues. All who follow share one ear, and one who throws
+ * keeps nothing from the others.
+ * @param report told of what a follower threw
+ */
+export function followTickets(db: Db, listen: Store['listen'], report: (fault: unknown, what: string) => void): FollowTickets {
   const hearers = new Set<(change: LiveChange) => void>()
   const names = new Map<number, string>()
   let isListening = false
@@ -17,7 +21,13 @@ export function followTickets(db: Db, listen: Store['listen']): FollowTickets {
     const change = {
       ticket: news.ticket === null ? null : String(news.ticket), kind: news.what, by: await nameOf(db, news.person, names),
     }
-    for (const hear of [...hearers]) hear(change)
+    for (const hear of [...hearers]) {
+      try {
+        hear(change)
+      } catch (fault) {
+        report(fault, 'somebody could not be told of a change')
+      }
+    }
   }
   return (hear) => {
     hearers.add(hear)
