@@ -40,13 +40,14 @@ import { sealAnew } from './privacy/seal-anew.js'
 import { type DeskParts, furnishRoom } from './room.js'
 import { askBack } from './tickets/ask-back.js'
 import { followTickets, type FollowTickets } from './tickets/follow.js'
+import { giveBack } from './tickets/give-back.js'
 import { listTickets, type Sought } from './tickets/list-tickets.js'
 import { wasAskedBack } from './tickets/question-view.js'
 import { linkTicket, mergeTicket, unlinkTicket, unmergeTicket } from './tickets/relate.js'
 import { recordResult, sendSample } from './tickets/samples.js'
 import { readContact } from './tickets/ticket-contact.js'
 import {
-  amendTicket, giveBack, handOn, listColleagues, noteForColleagues, reopenTicket, settleTicket, showTicket, takeTicket,
+  amendTicket, handOn, listColleagues, noteForColleagues, reopenTicket, settleTicket, showTicket, takeTicket,
 } from './tickets/ticket-desk.js'
 import { checkRows, complaintRows, hostRows, problemRows, regionView, suggestionsFor } from './views/guide-lists.js'
 import { showCase } from './views/show-case.js'
@@ -214,7 +215,7 @@ export function createDesk(parts: DeskParts): Desk {
     unmergeTicket: (ticket, who) => unmergeTicket(room, ticket, who),
     linkTicket: (ticket, body, who) => linkTicket(room, ticket, body, who),
     unlinkTicket: (ticket, body, who) => unlinkTicket(room, ticket, body, who),
-    followTickets: followTickets(parts.db, parts.listen),
+    followTickets: followTickets(parts.db, parts.listen, parts.report),
     countTickets: () => ticketCounts(room.db),
     async reachStore() { await ticketCounts(room.db) },
     readContact: (ticket, who) => readContact(room, ticket, who),

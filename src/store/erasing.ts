@@ -1,4 +1,5 @@
 import type { Db } from './store.js'
+import { dropKeptFromTicket } from './ticket-papers.js'
 
 /** Stands where something that a person wrote was erased. */
 export const ERASED = '(erased)'
@@ -24,8 +25,7 @@ export async function overwriteTicketWords(db: Db, ticketId: number): Promise<vo
   await db.updateTable('ticket_question').set({ text: ERASED }).where('ticket_id', '=', ticketId).execute()
   await db.updateTable('lab_sample').set({ packed: ERASED }).where('ticket_id', '=', ticketId).execute()
   await db.updateTable('lab_result').set({ text: ERASED }).where('ticket_id', '=', ticketId).execute()
-  await db.deleteFrom('casebook_case').where('ticket_id', '=', ticketId).execute()
-  await db.deleteFrom('tree_suggestion').where('ticket_id', '=', ticketId).execute()
+  await dropKeptFromTicket(db, ticketId)
   await db.deleteFrom('contact').where('ticket_id', '=', ticketId).execute()
 }
 

@@ -47,12 +47,13 @@ export { appendTicketChange, ticketChanges } from './ticket-changes.js'
 export type { TicketChangeRow } from './ticket-changes.js'
 export {
   appendCasebookCase, appendNote, appendQuestion, appendReply, appendResult, appendSample, appendSuggestion, casebookCases,
-  colleagueNotesOf, markQuestionAnswered, questionsOf, repliesOf, resultsOf, samplesOf, treeSuggestions,
+  colleagueNotesOf, dropKeptFromTicket, markQuestionAnswered, questionsOf, repliesOf, resultsOf, samplesOf, treeSuggestions,
+  treeSuggestionsOf,
 } from './ticket-papers.js'
 export type { TicketQuestionRow } from './ticket-papers.js'
 export { relatedTo, relateTickets, unrelateTickets } from './ticket-relations.js'
 export { keepTicketSeek, searchTickets } from './ticket-search.js'
 export {
-  advanceTicket, insertTicket, raiseTicket, ticketByCase, ticketById, ticketsById, ticketsMergedInto,
+  advanceTicket, insertTicket, raiseTicket, ticketByCase, ticketById, ticketsById, ticketsHeldBy, ticketsMergedInto,
 } from './tickets.js'
 export type { TicketAdvance, TicketWithTaker } from './tickets.js'

@@ -163,7 +163,7 @@ export interface ContactSealedTable {
 /** Who has read the contact details of a ticket. Append-only. */
 export type ContactReadTable = TicketHappeningTable
 
-/** Settled cases kept for trees/casebook; of several for one ticket the last counts. */
+/** Settled cases kept for trees/casebook; dropped when their answer stands no more. */
 export interface CasebookCaseTable extends TicketHappeningTable {
   words: string
   /** JSON. */

@@ -93,6 +93,19 @@ export async function appendSuggestion(db: Db, row: Insertable<TreeSuggestionTab
   await db.insertInto('tree_suggestion').values(row).execute()
 }
 
+/** Takes away the cases and suggestions kept from one ticket. False when there were none. */
+export async function dropKeptFromTicket(db: Db, ticketId: number): Promise<boolean> {
+  const cases = await db.deleteFrom('casebook_case').where('ticket_id', '=', ticketId).executeTakeFirstOrThrow()
+  const suggestions = await db.deleteFrom('tree_suggestion').where('ticket_id', '=', ticketId).executeTakeFirstOrThrow()
+  return cases.numDeletedRows + suggestions.numDeletedRows > 0n
+}
+
+/** The suggestions against the trees that came of one ticket, first one first. */
+export function treeSuggestionsOf(db: Db, ticketId: number): Promise<TreeSuggestionRow[]> {
+  return db.selectFrom('tree_suggestion as paper').innerJoin('person', 'person.id', 'paper.person_id')
+    .selectAll('paper').select('person.name as by').where('paper.ticket_id', '=', ticketId).orderBy('paper.id').execute()
+}
+
 /** Every suggestion against the trees, the newest first. */
 export function treeSuggestions(db: Db, most: number): Promise<TreeSuggestionRow[]> {
   return db.selectFrom('tree_suggestion as paper').innerJoin('person', 'person.id', 'paper.person_id')

@@ -32,6 +32,11 @@ export function ticketsMergedInto(db: Db, id: number): Promise<TicketWithTaker[]
   return withTaker(db).where('ticket.merged_into', '=', id).orderBy('ticket.id').execute()
 }
 
+/** The tickets that a person has in one of these states, by number. */
+export function ticketsHeldBy(db: Db, personId: number, states: readonly string[]): Promise<TicketWithTaker[]> {
+  return withTaker(db).where('ticket.taken_by', '=', personId).where('ticket.state', 'in', states).orderBy('ticket.id').execute()
+}
+
 /** What one change may alter in a ticket's row. */
 export type TicketAdvance = Omit<Updateable<TicketTable>, 'id' | 'case_id' | 'version' | 'opened_at'>
 

@@ -140,6 +140,27 @@ describe('desk: the people of the helpline', () => {
     expect(await world.desk.showTicket(row?.ticket ?? '', alder)).toMatchObject({ state: 'waiting', takenBy: null })
   })
 
+  it('leave their tickets to the others when they leave the bench, those that waited for the asker from now on', async () => {
+    const sedge = await world.member('sedge', 'specialist')
+    for (const words of [LETTUCE_WORDS, 'another question', 'a third']) {
+      const { link } = await world.desk.openCase({ words }, null)
+      await world.desk.handOver(link, { revision: 0 }, null)
+    }
+    const opened = world.now.toISOString()
+    const [taken = '', askedBack = '', settled = ''] = (await world.desk.listTickets({ state: 'waiting' })).tickets.map(({ ticket }) => ticket)
+    await world.desk.takeTicket(taken, sedge)
+    await world.desk.askBack(askedBack, { text: 'Where?', checks: [], photos: false }, sedge)
+    await world.desk.settleTicket(settled, { text: 'Mildew.', outcome: { kind: 'not known' } }, sedge)
+    days(1)
+    await world.desk.changeRole({ name: 'sedge', role: 'administrator' }, alder)
+    expect(await world.desk.showTicket(taken, alder)).toMatchObject({ state: 'taken', takenBy: 'sedge' })
+    await world.desk.changeRole({ name: 'sedge', role: 'volunteer' }, alder)
+    expect(await world.desk.showTicket(taken, alder)).toMatchObject({ state: 'waiting', takenBy: null, waitsSince: opened })
+    expect(await world.desk.showTicket(askedBack, alder)).toMatchObject({ state: 'waiting', takenBy: null, waitsSince: world.now.toISOString() })
+    expect(await world.desk.showTicket(settled, alder)).toMatchObject({ state: 'settled', takenBy: 'sedge' })
+    expect((await world.desk.showTicket(taken, alder)).history.at(-1)).toMatchObject({ by: 'alder', kind: 'given back' })
+  })
+
   it('are not found when nobody has the name', async () => {
     for (const ask of [
       () => world.desk.endAccount('nobody', alder), () => world.desk.signOutPerson('nobody', alder),

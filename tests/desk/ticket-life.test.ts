@@ -234,6 +234,37 @@ describe('desk: merging and linking', () => {
     expect((await world.desk.showCase(two.link, null)).ticket).toMatchObject({ state: 'settled', reply: { text: MILDEW.text } })
   })
 
+  it('waits again, or becomes urgent, for every new danger told of in a repeat', async () => {
+    const one = await handedOver()
+    const two = await handedOver('another question')
+    await world.desk.mergeTicket(two.ticket, { ticket: one.ticket }, sedge)
+    const tell = async (words: string) => {
+      const { revision } = await world.desk.showCase(two.link, null)
+      later(1)
+      return world.desk.addWords(two.link, { revision, words }, null)
+    }
+    await tell('the heads look bad too')
+    expect(await world.desk.showTicket(one.ticket, sedge)).toMatchObject({ urgent: false })
+    await tell(BERRY_WORDS)
+    const raised = await world.desk.showTicket(one.ticket, sedge)
+    expect(raised).toMatchObject({ state: 'waiting', urgent: true, why: expect.stringMatching(new RegExp(`^Red flag: .* \\(in ticket ${two.ticket}, merged into this one\\)$`)) })
+    expect((await world.desk.listTickets({ state: 'open' })).tickets.map(({ ticket }) => ticket)).toEqual([one.ticket])
+    // However urgent it is already, whoever has it is told: they do not look into the repeat.
+    await world.desk.takeTicket(one.ticket, sedge)
+    await tell('the spray went into her eyes')
+    expect(whats(await world.desk.showTicket(one.ticket, sedge)).filter((what) => what.includes('Became urgent'))).toHaveLength(2)
+
+    await world.desk.settleTicket(one.ticket, MILDEW, sedge)
+    await tell('so what now')
+    expect(await world.desk.showTicket(one.ticket, sedge)).toMatchObject({ state: 'settled' })
+    const told = await tell('and the sap has burnt my hands, they are blistered')
+    expect(told.cards.length).toBeGreaterThan(2)
+    expect(told.ticket).toMatchObject({ state: 'waiting', reply: null })
+    expect(await world.desk.showTicket(one.ticket, reed)).toMatchObject({ state: 'waiting', takenBy: null, replies: [{ stands: false }] })
+    expect(await world.desk.showTicket(two.ticket, reed)).toMatchObject({ state: 'merged' })
+    expect(await world.desk.unmergeTicket(two.ticket, reed)).toMatchObject({ state: 'waiting', urgent: true })
+  })
+
   it('shows the asker of a repeat nothing of the other case but its answer', async () => {
     const one = await handedOver()
     const two = await handedOver('another question')

@@ -1,7 +1,7 @@
 import type { KeptCases, KeptSuggestions, SettleTicket } from '../../../shared/index.js'
 import { TreeSuggestion } from '../../../shared/index.js'
 import {
-  appendCasebookCase, appendSuggestion, casebookCases, type Db, type TicketWithTaker, treeSuggestions,
+  appendCasebookCase, appendSuggestion, casebookCases, type Db, dropKeptFromTicket, type TicketWithTaker, treeSuggestions,
 } from '../../store/index.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
@@ -33,8 +33,17 @@ export async function keepFromSettling(
   if (wanted.length > 0) await writeDown(db, ticket.id, at, who.id, { kind: 'suggested', kinds: wanted.map(({ kind }) => kind) })
 }
 
-/** The cases kept for the casebook, of each ticket the last, and all of them as one file for trees/casebook. */
+/**
+ * Drops what was kept from an answer that does not stand any more: it would teach the guide what the specialist took
+ * back. The history says that it was kept, and that it was dropped. Nothing happens when nothing was kept.
+ */
+export async function dropKept(db: Db, ticketId: number, at: string, personId: number | null): Promise<void> {
+  if (await dropKeptFromTicket(db, ticketId)) await writeDown(db, ticketId, at, personId, { kind: 'dropped what was kept' })
+}
+
+/** The cases kept for the casebook, and all of them as one file for trees/casebook. */
 export async function keptCases({ db }: Pick<Room, 'db'>): Promise<KeptCases> {
+  // Of each ticket the last: stores from before answers that were changed dropped theirs may hold several.
   const last = new Map((await casebookCases(db)).map((row) => [row.ticket_id, row]))
   const kept = [...last.values()].map((row) => ({ row, entry: JSON.parse(row.content) as CasebookEntry }))
   return {

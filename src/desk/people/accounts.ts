@@ -4,7 +4,7 @@ import {
   type PersonRow,
 } from '../../store/index.js'
 import type { PeopleRoom } from '../room.js'
-import { giveBackAllOf } from '../tickets/give-back-all.js'
+import { giveBackAllOf } from '../tickets/give-back.js'
 import { hashPassword } from './passwords.js'
 
 /** A new account with the password it starts with; the password is shown once and kept nowhere. */
@@ -57,7 +57,7 @@ export async function removePerson(
     await deleteCodes(db, person.id)
     const at = room.now().toISOString()
     await appendPersonChange(db, { at, person_id: person.id, by_id: byId, what: 'removed' })
-    await giveBackAllOf(db, person, at, byId)
+    await giveBackAllOf(db, person.id, at, byId)
     return true
   })
 }

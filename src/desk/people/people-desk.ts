@@ -6,6 +6,7 @@ import {
 } from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
 import type { Room } from '../room.js'
+import { giveBackAllOf } from '../tickets/give-back.js'
 import { removePerson } from './accounts.js'
 import { forgetCodes } from './codes.js'
 import type { Member } from './member.js'
@@ -24,7 +25,10 @@ export async function showPeople({ db, now }: Pick<Room, 'db' | 'now'>): Promise
   }
 }
 
-/** Gives a person another role. Their sessions end, so that nobody goes on with the old one. */
+/**
+ * Gives a person another role. Their sessions end, so that nobody goes on with the old one; the tickets of one who leaves
+ * the bench wait again.
+ */
 export async function changeRole(room: Room, { name, role }: ChangeRole, who: Member): Promise<PeopleList> {
   await room.db.transaction().execute(async (db) => {
     const person = await standingPerson(db, name)
@@ -32,7 +36,9 @@ export async function changeRole(room: Room, { name, role }: ChangeRole, who: Me
     await keepOneAdministrator(db, person)
     await keepRole(db, person.id, role)
     await deleteSessionsOf(db, person.id)
-    await appendPersonChange(db, { at: room.now().toISOString(), person_id: person.id, by_id: who.id, what: `${role} instead of ${person.role}` })
+    const at = room.now().toISOString()
+    await appendPersonChange(db, { at, person_id: person.id, by_id: who.id, what: `${role} instead of ${person.role}` })
+    if (role === 'volunteer') await giveBackAllOf(db, person.id, at, who.id)
   })
   return showPeople(room)
 }

@@ -33,6 +33,7 @@ export const TicketHappening = z.discriminatedUnion('kind', [
   line('noted', {}),
   line('kept for the casebook', {}),
   line('suggested', { kinds: z.array(z.string()) }),
+  line('dropped what was kept', {}),
   line('contact erased', {}),
   line('erased', {}),
 ])
@@ -72,6 +73,7 @@ function happeningWords(happening: TicketHappening): string {
     case 'noted': return 'Note for colleagues'
     case 'kept for the casebook': return 'Kept for the casebook'
     case 'suggested': return `Suggestion for the tree: ${happening.kinds.join(' and ')}`
+    case 'dropped what was kept': return 'What was kept for the casebook and the tree was dropped with the answer'
     case 'contact erased': return 'Contact details erased'
     case 'erased': return 'Everything the asker wrote was erased'
   }

@@ -1,7 +1,7 @@
 import type { Colleagues, HandOn, NoteForColleagues, SettleTicket, TicketView } from '../../../shared/index.js'
 import { Role } from '../../../shared/index.js'
 import { appendNote, appendReply, colleagueNotesOf, type Db, peopleNow, type TicketWithTaker } from '../../store/index.js'
-import { keepFromSettling } from '../casebook/keep.js'
+import { dropKept, keepFromSettling } from '../casebook/keep.js'
 import { DeskFault } from '../desk-fault.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
@@ -26,15 +26,6 @@ export async function takeTicket(room: Room, number: string, who: Member): Promi
       move: 'take', sets: { taken_by: who.id, taken_at: room.now().toISOString() }, happening: { kind: 'taken' },
     }
   })
-  return showTicket(room, number, who)
-}
-
-/** Gives a ticket back to the waiting ones. What was asked or sent stays on it. A repeat changes nothing. */
-export async function giveBack(room: Room, number: string, who: Member): Promise<TicketView> {
-  await moveTicket(room, number, who, async (_db, ticket) => (ticket.state === 'waiting' ? null : {
-    move: 'give back', happening: { kind: 'given back' },
-    sets: { taken_by: null, taken_at: null, ...(waited(ticket) ? {} : { waits_since: room.now().toISOString() }) },
-  }))
   return showTicket(room, number, who)
 }
 
@@ -71,7 +62,10 @@ export async function settleTicket(room: Room, number: string, answer: SettleTic
   return showTicket(room, number, who)
 }
 
-/** Changes the answer of a settled ticket; the one before stays visible beside it. The same answer changes nothing. */
+/**
+ * Changes the answer of a settled ticket; the one before stays visible beside it. What was kept for the casebook and the
+ * tree from the one before is dropped, unless it is kept again with this one. The same answer changes nothing.
+ */
 export async function amendTicket(room: Room, number: string, answer: SettleTicket, who: Member): Promise<TicketView> {
   await moveTicket(room, number, who, async (db, ticket) => {
     if (ticket.state === 'settled' && ticket.reply !== null && saysTheSame(ticket.reply, answer)) return null
@@ -82,13 +76,21 @@ export async function amendTicket(room: Room, number: string, answer: SettleTick
   return showTicket(room, number, who)
 }
 
-/** Takes an answer back and opens the ticket again, held by whoever does it. The answer stays in the history. */
+/**
+ * Takes an answer back and opens the ticket again, held by whoever does it. The answer stays in the history; what was
+ * kept from it for the casebook and the tree is dropped.
+ */
 export async function reopenTicket(room: Room, number: string, who: Member): Promise<TicketView> {
   const at = room.now().toISOString()
-  await moveTicket(room, number, who, async () => ({
-    move: 'reopen', happening: { kind: 'reopened' },
-    sets: { taken_by: who.id, taken_at: at, settled_at: null, reply: null, waits_since: at },
-  }))
+  await moveTicket(room, number, who, async (db, ticket) => {
+    const fault = whyNot('reopen', ticket, who)
+    if (fault !== null) throw fault
+    await dropKept(db, ticket.id, at, who.id)
+    return {
+      move: 'reopen', happening: { kind: 'reopened' },
+      sets: { taken_by: who.id, taken_at: at, settled_at: null, reply: null, waits_since: at },
+    }
+  })
   return showTicket(room, number, who)
 }
 
@@ -114,6 +116,7 @@ async function answering(
   const reply = replyText(guide, answer, at)
   const { revision } = await caseOf(db, ticket)
   await appendReply(db, { ticket_id: ticket.id, at, person_id: who.id, reply })
+  await dropKept(db, ticket.id, at, who.id)
   await keepFromSettling(room, db, ticket, answer, who)
   return {
     move, sets: { reply, ...(move === 'settle' ? { settled_at: at } : {}) },
@@ -123,8 +126,4 @@ async function answering(
 
 async function benchPeople(db: Db) {
   return (await peopleNow(db)).filter(({ role }) => role !== 'volunteer')
-}
-
-function waited({ state }: TicketWithTaker): boolean {
-  return state === 'taken' || state === 'answered by asker'
 }

@@ -129,6 +129,40 @@ describe('desk: keeping when settling', { timeout: 90_000 }, () => {
     const { cases, yaml } = await world.desk.keptCases()
     expect(cases).toHaveLength(1)
     expect(parse(yaml)).toMatchObject({ cases: [{ words: 'an old map, still', ends: { 'hand over': true } }] })
+    expect(await world.store.db.selectFrom('casebook_case').select('words').execute()).toEqual([{ words: 'an old map, still' }])
+  })
+
+  it('drops what was kept from an answer that is amended or taken back, unless it is kept again', async () => {
+    const kept = { text: 'Mildew.', outcome: MILDEW, casebook: { words: 'The lettuce looks like an old map.' }, suggest: ['entry phrase' as const] }
+    const unsure = { text: 'We do not know after all.', outcome: { kind: 'not known' as const } }
+    const nothing = async () => expect([await world.desk.keptCases(), await world.desk.keptSuggestions()]).toEqual([{ cases: [], yaml: '' }, { suggestions: [] }])
+    const ticket = await handedOver(ODD_WORDS)
+    await world.desk.settleTicket(ticket, kept, sedge)
+    const amended = await world.desk.amendTicket(ticket, unsure, sedge)
+    expect(amended.casebook).toBeNull()
+    expect(amended.history.map(({ kind }) => kind)).toContain('dropped what was kept')
+    await nothing()
+
+    await world.desk.amendTicket(ticket, kept, sedge)
+    expect((await world.desk.keptCases()).cases).toHaveLength(1)
+    expect((await world.desk.keptSuggestions()).suggestions).toHaveLength(1)
+    await world.desk.reopenTicket(ticket, sedge)
+    await nothing()
+
+    await world.desk.settleTicket(ticket, kept, sedge)
+    expect((await world.desk.keptSuggestions()).suggestions).toHaveLength(1)
+    const { case: { link, revision } } = await world.desk.showTicket(ticket, sedge)
+    await world.desk.addWords(link, { revision, words: BERRY_WORDS }, null)
+    expect(await world.desk.showTicket(ticket, sedge)).toMatchObject({ state: 'waiting', casebook: null })
+    await nothing()
+  })
+
+  it('leaves what was kept where it is when a ticket cannot be opened again', async () => {
+    const ticket = await handedOver(ODD_WORDS)
+    await expect(world.desk.reopenTicket(ticket, sedge)).rejects.toMatchObject({ code: 'TICKET_ELSEWHERE' })
+    await world.desk.settleTicket(ticket, { text: 'Mildew.', outcome: MILDEW, casebook: { words: 'an old map' } }, sedge)
+    await world.desk.amendTicket(ticket, { text: 'Mildew.', outcome: MILDEW }, sedge)
+    expect((await world.desk.keptCases()).cases).toHaveLength(1)
   })
 
   it('gives a file that the guide takes as it is, and that replays', async () => {
