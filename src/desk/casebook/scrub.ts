@@ -18,6 +18,8 @@ const NAME = /(?:(?:\p{Lu}|Mrs?|Ms|Dr|Prof)\.\s*)*\p{Lu}[\p{L}’'-]*(?:\s+(?:\p
 const LOWER_NAME = /\p{L}[\p{L}’'-]*/u.source
 const PART = /\p{Lu}[\p{L}’'.-]*/u.source
 const STREET = '(?:[Ss]treet|[Ss]t\\.|[Rr]oad|[Rr]d\\b|[Ll]ane|[Aa]venue|[Aa]ve\\b|[Cc]lose|[Dd]rive|[Cc]rescent|[Tt]errace|Way|Court|Place|Gardens|Green|Row|Hill|Square|Park)'
+/** What may stand between two digits of a telephone number: spaces, dashes of every kind, brackets, full stops, slashes. */
+const APART = '[\\s().\\p{Pd}/]{0,3}'
 /** A number before one of these counts or measures something, and is no house. */
 const MEASURE = '(?:f(?:ee|oo)t|ft|yards?|met(?:er|re)s?|m|inch(?:es)?|cm|km|miles?|plants?|trees?|rows?|pots?|weeks?|days?|months?|years?)'
 
@@ -28,13 +30,15 @@ const MEASURE = '(?:f(?:ee|oo)t|ft|yards?|met(?:er|re)s?|m|inch(?:es)?|cm|km|mil
 const PATTERNS: readonly Pattern[] = [
   { kind: 'e-mail address', looks: /()[^\s@<>(),;:]+@[^\s@<>(),;]+\.[\p{L}]{2,}/giu },
   { kind: 'web address', looks: /()\b(?:https?:\/\/|www\.)\S+/giu },
-  // Seven digits and more, however they are set apart; a date or a time is not one.
-  { kind: 'telephone number', looks: /()(?<![\p{L}\d])(?!\d{4}-\d{2}-\d{2}\b)(?!\d{1,2}[./]\d{1,2}[./]\d{2,4}\b)\+?\(?\d(?:[\s().\-/]{0,2}\d){6,14}(?![\p{L}\d])/gu },
+  // Seven digits and more, however they are set apart; a date or a time is not one, nor does one begin inside a date.
+  { kind: 'telephone number', looks: new RegExp(`()(?<![\\p{L}\\d])(?<!\\d[-./])(?!\\d{4}-\\d{2}-\\d{2}\\b)(?!\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}\\b)\\+?\\(?\\d(?:${APART}\\d){6,}(?![\\p{L}\\d])`, 'gu') },
+  // Shorter ones where people say what they are.
+  { kind: 'telephone number', looks: new RegExp(`(\\b(?:tel(?:ephone)?|phone|mob(?:ile)?|ring|call|text|number is)\\b(?:[\\s:.,]|me\\b|us\\b|back\\b|on\\b|at\\b|is\\b|no\\b|number\\b)*)\\d(?:${APART}\\d){4,}(?![\\p{L}\\d])`, 'giu') },
   { kind: 'address', looks: new RegExp(`()\\b\\d{1,4}[a-z]?,?\\s+(?:${PART}\\s+){1,3}${STREET}(?![\\p{L}])`, 'gu') },
   { kind: 'address', looks: new RegExp(`()\\b\\d{1,4}[a-z]?,?\\s+(?!${MEASURE}\\b)${LOWER_NAME}\\s+(?:street|road|lane|avenue|close|drive|crescent|terrace)(?![\\p{L}])`, 'gu') },
   { kind: 'address', looks: /()\b[A-Z]{1,2}\d[A-Z\d]?\s*\d[A-Z]{2}\b/gu },
   { kind: 'address', looks: /()\b[A-Z]{2}\s+\d{5}(?:-\d{4})?\b/gu },
-  { kind: 'name', looks: new RegExp(`(\\b(?:[Mm]y name(?:\\s+is|['’]s)|[Mm]y name:|(?:I['’]m|I am) called|[Cc]all me|[Aa]sk for|[Nn]ame:)\\s+)(?:${NAME}|${LOWER_NAME})`, 'gu') },
+  { kind: 'name', looks: new RegExp(`(\\b(?:[Mm]y name(?:\\s+is|['’]s)|[Mm]y name:|(?:I['’]m|I am) called|[Cc]all me|[Aa]sk for|[Nn]ame:)\\s+)(?!(?:on|at|back|after|before|if|when|please)\\b)(?:${NAME}|${LOWER_NAME})`, 'gu') },
   { kind: 'name', looks: new RegExp(`(\\b(?:[Tt]his is|I['’]m|I am)\\s+)(?:${PART}\\s+${PART}(?:\\s+${PART})?)`, 'gu') },
   { kind: 'name', looks: new RegExp(`()\\b(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Sir|Lady)\\.?\\s+${NAME}`, 'gu') },
   { kind: 'name', looks: new RegExp(`((?:[Rr]egards|[Tt]hanks|[Tt]hank you|[Cc]heers|[Yy]ours(?: \\w+)?|[Ss]incerely|[Bb]est wishes|[Ll]ove)[,.!]?\\s+[-–—]?\\s*)${NAME}(?=\\s*[.!]?\\s*$)`, 'gmu') },
@@ -42,7 +46,8 @@ const PATTERNS: readonly Pattern[] = [
 
 /**
  * Takes personal data out of an asker's words: e-mail and web addresses, telephone numbers, postal addresses, and names
- * where people give theirs. What was left as contact is taken out wherever it stands.
+ * where people give theirs. The name, mail address and telephone number that were left as contact are taken out wherever
+ * they stand, the number however it is set apart and with or without its area code.
  * @param plants words that are no one's name here, in small letters: 'rose' may be both
  */
 export function scrubWords(words: string, contact: Contact, plants: ReadonlySet<string> = new Set()): Scrubbed {
@@ -53,10 +58,27 @@ export function scrubWords(words: string, contact: Contact, plants: ReadonlySet<
   })
   let clean = words
   for (const { kind, looks } of PATTERNS) clean = takeOut(clean, kind, looks)
+  for (const { kind, looks } of [...addressIn(contact), ...numberIn(contact)]) clean = takeOut(clean, kind, looks)
   for (const part of namesIn(contact, plants)) {
     clean = takeOut(clean, 'name', new RegExp(`()(?<![\\p{L}])${escaped(part)}(?![\\p{L}])`, 'giu'))
   }
   return { words: clean, removed: [...counts].map(([kind, count]) => ({ kind, count })) }
+}
+
+function addressIn({ email }: Contact): Pattern[] {
+  if (email === undefined || email === '') return []
+  return [{ kind: 'e-mail address', looks: new RegExp(`()${escaped(email)}`, 'giu') }]
+}
+
+/** Digits at the end of a number that are the same however it is dialled, and the fewest that are worth looking for. */
+const LOCAL_DIGITS = 6
+const FEWEST_DIGITS = 4
+
+function numberIn({ phone }: Contact): Pattern[] {
+  const digits = (phone ?? '').replaceAll(/[^0-9]/g, '')
+  if (digits.length < FEWEST_DIGITS) return []
+  const local = [...digits.slice(-LOCAL_DIGITS)].join(APART)
+  return [{ kind: 'telephone number', looks: new RegExp(`()(?<![\\p{L}\\d])\\+?\\(?(?:\\d${APART})*${local}(?![\\p{L}\\d])`, 'gu') }]
 }
 
 /** The whole name first, then its parts; an initial or a plant's name alone would take out too much. */
