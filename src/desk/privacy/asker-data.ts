@@ -1,7 +1,7 @@
 import {
-  advanceTicket, caseByLink, caseChanges, colleagueNotesOf, contactOf, contactReadsOf, type Db, ERASED, eraseContact, forgetMailWords, keepTicketSeek,
+  advanceTicket, casebookCases, caseByLink, caseChanges, colleagueNotesOf, contactOf, contactReadsOf, type Db, ERASED, eraseContact, forgetMailWords, keepTicketSeek,
   markPhotosRemoved, overwriteCaseWords, overwriteReply, overwriteTicketWords, photosEverOf, questionsOf, repliesOf, resultsOf,
-  samplesOf, ticketByCase, ticketChanges, type TicketWithTaker,
+  samplesOf, ticketByCase, ticketChanges, type TicketWithTaker, treeSuggestionsOf,
 } from '../../store/index.js'
 import { caseFileFromRow } from '../cases/case-file.js'
 import type { Room } from '../room.js'
@@ -39,12 +39,15 @@ async function ticketData(db: Db, keys: Room['keys'], ticket: TicketWithTaker): 
     samples: (await samplesOf(db, ticket.id)).map(({ at, by, number, packed }) => ({ at, by, number, packed })),
     results: (await resultsOf(db, ticket.id)).map(({ at, by, number, text }) => ({ at, by, number, text })),
     colleagueNotes: (await colleagueNotesOf(db, ticket.id)).map(({ at, by, text }) => ({ at, by, text })),
+    casebook: (await casebookCases(db, ticket.id)).map(({ at, by, words, content }) => ({ at, by, words, case: JSON.parse(content) as unknown })),
+    suggestions: (await treeSuggestionsOf(db, ticket.id)).map(({ at, by, kind, content }) => ({ at, by, kind, suggestion: JSON.parse(content) as unknown })),
     history: (await ticketChanges(db, ticket.id)).map(historyLine),
   }
 }
 
 /**
- * Erases everything that the asker with this link wrote, sent or left, and all that was written back. The link is dead
+ * Erases everything that the asker with this link wrote, sent or left, and all that was written back, what was kept of it
+ * for the casebook and the tree among it; what was copied into trees/casebook is beyond its reach. The link is dead
  * afterwards. What was seen on the plant stays, without anybody to whom it belongs. False when no case has the link.
  */
 export async function eraseAsker(room: PrivacyRoom, link: string): Promise<boolean> {

@@ -97,13 +97,17 @@ describe('everything about one asker', { timeout: 90_000 }, () => {
     const { link, ticket } = await handedOver()
     await world.desk.readContact(ticket, sedge)
     await world.desk.askBack(ticket, { text: 'Where?', checks: [], photos: true }, sedge)
-    await world.desk.settleTicket(ticket, { text: 'Mildew, Mrs A.', outcome: { kind: 'not known' } }, sedge)
+    await world.desk.settleTicket(ticket, {
+      text: 'Mildew, Mrs A.', outcome: { kind: 'problem', problem: 'lettuce-downy-mildew' }, casebook: { words: 'quibbling leaves' }, suggest: ['entry phrase'],
+    }, sedge)
     await world.desk.noteForColleagues(ticket, { text: 'a regular' }, sedge)
     expect(await exportAsker(room(), link)).toMatchObject({
       link, words: ['quibbling lettuce'], district: 'eastmere', evidence: { findings: [{ check: 'leaf-underside', answer: 'white or grey fuzz' }] },
       ticket: {
         contact: CONTACT, note: 'ring the quibble bell', contactReadBy: [{ by: 'sedge' }], questions: [{ text: 'Where?' }],
         replies: [{ by: 'sedge', text: 'Mildew, Mrs A.' }], colleagueNotes: [{ text: 'a regular' }],
+        casebook: [{ by: 'sedge', words: 'quibbling leaves', case: { words: 'quibbling leaves', host: 'lettuce' } }],
+        suggestions: [{ by: 'sedge', kind: 'entry phrase', suggestion: { phrase: 'quibbling leaves' } }],
       },
     })
     expect(await exportAsker(room(), 'x'.repeat(32))).toBeNull()
@@ -122,7 +126,11 @@ describe('everything about one asker', { timeout: 90_000 }, () => {
       text: 'Dear quibbler, mildew.', outcome: { kind: 'problem', problem: 'lettuce-downy-mildew' }, casebook: { words: 'quibble' }, suggest: ['entry phrase', 'deciding check'],
     }, sedge)
 
+    expect(await world.store.db.selectFrom('tree_suggestion').select('kind').execute()).not.toEqual([])
     expect(await eraseAsker(room(), link)).toBe(true)
+    for (const table of ['casebook_case', 'tree_suggestion'] as const) {
+      expect(await world.store.db.selectFrom(table).selectAll().where('ticket_id', '=', Number(ticket)).execute(), table).toEqual([])
+    }
     expect(await eraseAsker(room(), link)).toBe(false)
     await expect(world.desk.showCase(link, null)).rejects.toMatchObject({ code: 'CASE_NOT_FOUND' })
     // Of the other asker the very same words are kept, once each.
