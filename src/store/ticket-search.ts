@@ -15,7 +15,10 @@ interface TicketQuery {
   /** ISO times: opened at or after, and before. */
   readonly from?: string | undefined
   readonly before?: string | undefined
-  /** By need: urgent first, then the longest wait. Otherwise the last settled or opened first. */
+  /**
+   * By need: those that are open first, of them the most urgent, then the longest wait. Otherwise the last settled or
+   * opened first.
+   */
   readonly byNeed: boolean
   readonly most: number
 }
@@ -37,7 +40,8 @@ export function searchTickets(db: Db, query: TicketQuery): Promise<TicketWithTak
   if (query.from !== undefined) found = found.where('ticket.opened_at', '>=', query.from)
   if (query.before !== undefined) found = found.where('ticket.opened_at', '<', query.before)
   const ordered = query.byNeed
-    ? found.orderBy(sql`case when ticket.urgent > 0 then 0 else 1 end`).orderBy('ticket.waits_since').orderBy('ticket.id')
+    ? found.orderBy(sql`case when ticket.state in ('settled', 'merged') then 1 else 0 end`)
+      .orderBy('ticket.urgent', 'desc').orderBy('ticket.waits_since').orderBy('ticket.id')
     : found.orderBy(sql`coalesce(ticket.settled_at, ticket.opened_at)`, 'desc').orderBy('ticket.id', 'desc')
   return ordered.limit(query.most).execute()
 }

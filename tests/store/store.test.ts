@@ -33,7 +33,7 @@ const caseRow = (link: string) => ({
   call_of: null, call_closed_at: null, guide_hash: 'none',
 })
 
-const ticketRow = (caseId: number, urgent: 0 | 1, openedAt: string) => ({
+const ticketRow = (caseId: number, urgent: 0 | 1 | 2, openedAt: string) => ({
   case_id: caseId, state: 'waiting', urgent, why: '', opened_at: openedAt, taken_by: null, taken_at: null,
   settled_at: null, reply: null, note: null, merged_into: null, waits_since: openedAt,
 })
@@ -103,7 +103,7 @@ describe('the store: cases', () => {
 })
 
 describe('the store: tickets', () => {
-  const ticketOf = async (link: string, urgent: 0 | 1, openedAt: string) => (
+  const ticketOf = async (link: string, urgent: 0 | 1 | 2, openedAt: string) => (
     insertTicket(store.db, ticketRow(await insertCase(store.db, caseRow(link)), urgent, openedAt)))
 
   it('refuses a second ticket for a case', async () => {
@@ -112,13 +112,17 @@ describe('the store: tickets', () => {
     await expect(insertTicket(store.db, ticketRow(caseId, 0, AT))).rejects.toThrow(/UNIQUE|duplicate key/)
   })
 
-  it('lists urgent ones first and then the oldest', async () => {
+  it('lists the most urgent ones first and then the oldest, and the open ones before those that are settled', async () => {
     const late = await ticketOf('late', 0, '2026-05-14T12:00:00.000Z')
     const early = await ticketOf('early', 0, '2026-05-13T12:00:00.000Z')
     const urgent = await ticketOf('urgent', 1, '2026-05-14T13:00:00.000Z')
-    const found = async (most: number) => (await searchTickets(store.db, { states: ['waiting'], words: [], byNeed: true, most })).map(({ id }) => id)
-    expect(await found(10)).toEqual([urgent, early, late])
-    expect(await found(1)).toEqual([urgent])
+    const found = async (most: number) => (await searchTickets(store.db, { states: ['waiting', 'settled'], words: [], byNeed: true, most })).map(({ id }) => id)
+    const flagged = await ticketOf('flagged', 2, '2026-05-14T14:00:00.000Z')
+    const over = await ticketOf('over', 2, '2026-05-12T12:00:00.000Z')
+    expect(await found(10)).toEqual([over, flagged, urgent, early, late])
+    await advanceTicket(store.db, over, 0, { state: 'settled', settled_at: AT })
+    expect(await found(10)).toEqual([flagged, urgent, early, late, over])
+    expect(await found(1)).toEqual([flagged])
   })
 
   it('does not give a ticket to a person who does not exist', async () => {

@@ -11,8 +11,9 @@ const MOST_ROWS = 200
 export type Sought = Partial<TicketSearch> & Pick<TicketSearch, 'state'>
 
 /**
- * The tickets that fit, in order of need: urgent first, then by how long they have waited for the helpline. Settled and
- * merged ones: the last settled first.
+ * The tickets that fit, in order of need: red flags first, then what must be reported or is dangerous, then by how long
+ * they have waited for the helpline; those that are settled or merged behind the open ones. Settled and merged ones
+ * alone: the last settled first.
  */
 export async function listTickets(room: Room, search: Sought): Promise<TicketList> {
   const states = statesOf(search.state)
