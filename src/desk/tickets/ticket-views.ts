@@ -1,16 +1,14 @@
 import type { TicketRow, TicketView } from '../../../shared/index.js'
-import type { Guide } from '../../guide/index.js'
 import {
   casebookCases, colleagueNotesOf, contactOf, type Db, questionsOf, relatedTo, repliesOf, ticketChanges, ticketsById, ticketsMergedInto, ticketsWithMark,
   type TicketWithTaker,
 } from '../../store/index.js'
-import type { CaseFile } from '../cases/case-file.js'
 import { readCaseFile } from '../cases/read-case-file.js'
 import { hostNamed, problemNamed } from '../guide-names.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
 import { likelyLines } from '../views/likely-lines.js'
-import { offers } from '../views/place-view.js'
+import { plantGuesses } from '../views/plant-words.js'
 import { showCase } from '../views/show-case.js'
 import { lastAnswered, questionView } from './question-view.js'
 import { caseOf } from './find-ticket.js'
@@ -20,13 +18,6 @@ import { sampleViews } from './sample-views.js'
 import { problemOf } from './sought.js'
 import { standingOf } from './standing.js'
 import { openMoves, ticketStateOf } from './ticket-moves.js'
-
-/** More guesses at the plant than this are a list to read, not a hint. */
-const MOST_GUESSES = 2
-/** Below this the first complaint heard is more often wrong than right. */
-const PLAINLY_HEARD = 0.5
-/** The tree for plants that nobody can name, as the guide spells it. */
-const UNKNOWN_PLANT = 'unknown-plant'
 
 /** One row of the list of tickets. */
 export async function ticketRow(room: Room, ticket: TicketWithTaker): Promise<TicketRow> {
@@ -43,14 +34,6 @@ export async function ticketRow(room: Room, ticket: TicketWithTaker): Promise<Ti
     urgent: ticket.urgent > 0, takenBy: ticket.taker, ...standingOf(guide, ticket, room.now()),
     problemName: settledAs ?? (problem === null ? null : problemNamed(guide, problem)?.name ?? null),
   }
-}
-
-/** Plants that were named come first; a complaint speaks for its plant only where it was plainly heard. */
-function plantGuesses(guide: Guide, { matched }: CaseFile): string[] {
-  const { entries, hosts } = offers(guide, matched)
-  const plain = matched.confidence >= PLAINLY_HEARD ? entries.map(({ host, hostName }) => ({ host, name: hostName })) : []
-  const named = [...hosts, ...plain].filter(({ host }) => host !== UNKNOWN_PLANT)
-  return [...new Set(named.map(({ name }) => name))].slice(0, MOST_GUESSES)
 }
 
 /** The whole ticket on one sheet. */
