@@ -10,8 +10,9 @@ import { showTicket } from './ticket-desk.js'
 import { whyNot } from './ticket-moves.js'
 
 /**
- * Merges a repeat into another ticket of the same asker: the repeat is closed, its asker is shown the other's answer, and
- * the other becomes as urgent as the repeat was. The repeat's own repeats go with it.
+ * Merges a repeat into another ticket, usually of the same asker: the repeat is closed, its asker is shown the other's
+ * answer, and the other, unless it is settled, becomes as urgent as the repeat was. Refused for a ticket into which
+ * others were merged, and into one that is merged itself.
  */
 export async function mergeTicket(room: Room, number: string, { ticket: into }: OtherTicket, who: Member): Promise<TicketView> {
   await moveTicket(room, number, who, async (db, ticket) => {
