@@ -7,7 +7,7 @@ import type {
   ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, Suggestions, TakeBack, TicketContact,
   TicketList, TicketView,
 } from '../../shared/index.js'
-import { ticketCounts } from '../store/index.js'
+import { reachStore, ticketCounts } from '../store/index.js'
 import { keptCases, keptSuggestions } from './casebook/keep.js'
 import { reviewTicket } from './casebook/review.js'
 import { answerChange } from './cases/answer-change.js'
@@ -217,7 +217,7 @@ export function createDesk(parts: DeskParts): Desk {
     unlinkTicket: (ticket, body, who) => unlinkTicket(room, ticket, body, who),
     followTickets: followTickets(parts.db, parts.listen, parts.report),
     countTickets: () => ticketCounts(room.db),
-    async reachStore() { await ticketCounts(room.db) },
+    reachStore: () => reachStore(room.db),
     readContact: (ticket, who) => readContact(room, ticket, who),
     keptCases: () => keptCases(room),
     keptSuggestions: () => keptSuggestions(room),

@@ -20,6 +20,7 @@ export {
   allCodeSecrets, codeSecretOf, confirmCodeSecret, deleteCodes, keepCodeSecret, keepRecoveryCodes, peopleWithCodes,
   recoveryCodesLeft, spendRecoveryCode, takeStep,
 } from './one-time-codes.js'
+export { reachStore } from './reach-store.js'
 export { countRequest, forgetRequestCountsBefore } from './request-counts.js'
 export { ticketCounts } from './ticket-counts.js'
 export { openStore, STORE_FILE } from './open-store.js'
