@@ -4,9 +4,7 @@ import { DeskFault } from '../desk-fault.js'
 
 /** The ticket with this number, or a fault. */
 export async function findTicket(db: Db, number: string): Promise<TicketWithTaker> {
-  // Twelve digits are more than a row number of every database holds.
-  const id = Number(number)
-  const ticket = id > MOST_NUMBER ? undefined : await ticketById(db, id)
+  const ticket = await ticketById(db, Number(number))
   if (ticket === undefined) throw new DeskFault('TICKET_NOT_FOUND')
   return ticket
 }
@@ -17,5 +15,3 @@ export async function caseOf(db: Db, ticket: Pick<TicketWithTaker, 'id' | 'case_
   if (row === undefined) throw new Error(`Ticket ${ticket.id} has no case ${ticket.case_id}.`)
   return caseFileFromRow(row)
 }
-
-const MOST_NUMBER = 2_147_483_647
