@@ -4,7 +4,7 @@ import type {
   InvitationView, Invite, Join, KeptCases, KeptSuggestions, LookAtInvitation, MailView, Me, NoteCall,
   NoteForColleagues,
   OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, ProblemRows, RecordResult, RecoveryCodes, RegionView,
-  ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, Suggestions, TakeBack, TicketContact,
+  ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, SimilarCases, Suggestions, TakeBack, TicketContact,
   TicketList, TicketView,
 } from '../../shared/index.js'
 import { reachStore, ticketCounts } from '../store/index.js'
@@ -19,6 +19,7 @@ import { handOver } from './cases/hand-over.js'
 import { noteChange } from './cases/note-change.js'
 import { openCase } from './cases/open-case.js'
 import { placeChange } from './cases/place-change.js'
+import { similarCases } from './cases/similar-cases.js'
 import { takeBackChange } from './cases/take-back-change.js'
 import { wordsChange } from './cases/words-change.js'
 import { retryMail, showMail } from './mail/mail-desk.js'
@@ -73,6 +74,8 @@ export interface Desk {
   carryOn(link: string, body: CarryOn, who: Who): Promise<CaseView>
   handOver(link: string, body: HandOver, who: Who): Promise<CaseView>
   noteCall(link: string, body: NoteCall, who: Member): Promise<CaseView>
+  /** Settled cases of this season, on the same plant and in the same district, that are like this one. */
+  similarCases(link: string, who: Member): Promise<SimilarCases>
 
   addPhoto(link: string, uploadKey: string, read: ReadFile, who: Who): Promise<PhotoKept>
   showPhoto(link: string, photo: string, size: PhotoSize): Promise<ShownPhoto>
@@ -176,6 +179,7 @@ export function createDesk(parts: DeskParts): Desk {
     takeBack: (link, body, who) => change(link, body.revision, who, takeBackChange(body)),
     carryOn: (link, body, who) => change(link, body.revision, who, carryOnChange()),
     noteCall: (link, body, who) => change(link, body.revision, who, noteChange(body)),
+    similarCases: (link, who) => similarCases(room, link, who),
     async handOver(link, body, who) {
       await handOver(room, link, body, who)
       return show(link, who)

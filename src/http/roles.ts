@@ -32,6 +32,7 @@ export const roles: Readonly<Record<string, Access>> = {
   'POST /api/cases/:link/carry-on': 'anyone',
   'POST /api/cases/:link/hand-over': 'anyone',
   'POST /api/cases/:link/notes': HELPLINE,
+  'GET /api/cases/:link/similar': HELPLINE,
   'PUT /api/cases/:link/photos/:upload': 'anyone',
   'GET /api/cases/:link/photos/:photo/large': 'anyone',
   'GET /api/cases/:link/photos/:photo/small': 'anyone',

@@ -23,6 +23,8 @@ export {
 export { reachStore } from './reach-store.js'
 export { countRequest, forgetRequestCountsBefore } from './request-counts.js'
 export { ticketCounts } from './ticket-counts.js'
+export { settledCasesOn } from './settled-cases.js'
+export type { SettledCase } from './settled-cases.js'
 export { openStore, STORE_FILE } from './open-store.js'
 export type { StoreSettings } from './open-store.js'
 export {

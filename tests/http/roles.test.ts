@@ -29,7 +29,7 @@ describe('the table of roles', () => {
     [/^\w+ \/api\/(people|settings)(\/|$)/, ['administrator']],
     [/^\w+ \/api\/guide\/state$/, Role.options],
     [/^\w+ \/api\/calls(\/|$)/, Role.options],
-    [/^\w+ \/api\/cases\/:link\/notes$/, Role.options],
+    [/^\w+ \/api\/cases\/:link\/(notes|similar)$/, Role.options],
     [/^\w+ \/api\/me(\/|$)/, Role.options],
   ]
   const PUBLIC = /^\w+ (\/healthz|\/readyz|\/metrics|\/api\/(openapi\.json|region|session|suggest|sign-in|sign-out|invitation|join)|\/api\/guide\/hosts(\/:host\/complaints)?|\/api\/cases(\/.*)?)$/

@@ -1,4 +1,4 @@
-import { CallList } from '../../../shared/index.js'
+import { CallList, SimilarCases } from '../../../shared/index.js'
 import { defineRoute, type Route, signedIn } from '../route.js'
 
 /** The calls on a volunteer's desk. */
@@ -7,6 +7,11 @@ export const callRoutes: readonly Route[] = [
     summary: 'Your open calls, newest first.',
     reply: CallList,
     handle: (asked) => asked.desk.listCalls(signedIn(asked)),
+  }),
+  defineRoute('GET', '/api/cases/:link/similar', {
+    summary: 'Settled cases of the last half year on the same plant, in the same district, the most alike first: what was seen and what it was.',
+    reply: SimilarCases,
+    handle: (asked) => asked.desk.similarCases(asked.part('link'), signedIn(asked)),
   }),
   defineRoute('POST', '/api/calls/:link/close', {
     summary: 'Takes a call off your desk.',

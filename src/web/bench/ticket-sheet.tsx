@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { RegionView, TicketView } from '../../../shared/index.js'
 import { FlagCards } from '../case/flag-cards.js'
+import { SimilarSettled } from '../case/similar-settled.js'
 import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
 import { momentInWords } from '../wording/day.js'
 import type { StaffService } from '../wire/staff-service.js'
@@ -71,6 +72,7 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
             <PhotoStrip view={view} />
             <AskedLines view={view} />
             <div class="step"><WeighedList differential={view.differential} before={before?.differential ?? null} /></div>
+            <SimilarSettled service={service} link={view.case.link} revision={view.case.revision} region={region} />
             <ContactCard service={service} view={view} />
             <KinTickets view={view} sending={sending} onUnlink={other => void send('unlink', { ticket: other })} />
             <ReplyCards view={view} />

@@ -10,6 +10,7 @@ import { lineNumberOf } from '../case/line-number.js'
 import { offeredPlaces } from '../case/offered-places.js'
 import { PlantPicker } from '../case/plant-picker.js'
 import { SampleNote } from '../case/sample-note.js'
+import { SimilarSettled } from '../case/similar-settled.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
 import { UNKNOWN_PLANT } from '../case/unknown-plant.js'
 import { TroubleNote } from '../case/trouble-note.js'
@@ -131,6 +132,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
         )}
         {aside !== null && asideParts(view, aside, busy)}
         {(aside === null || aside.kind === 'note' || aside.kind === 'words' || aside.kind === 'which line') && step(view, busy)}
+        {view.place.host !== null && <SimilarSettled service={service} link={view.link} revision={view.revision} region={region} />}
       </>
     )
   }

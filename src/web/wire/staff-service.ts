@@ -1,4 +1,4 @@
-import type { CallList, GuideState, Me, ProblemRows, SessionView, SignIn, Suggestions } from '../../../shared/index.js'
+import type { CallList, GuideState, Me, ProblemRows, SessionView, SignIn, SimilarCases, Suggestions } from '../../../shared/index.js'
 import { createCaseService, type CaseService } from './case-service.js'
 import { createPeopleService, type PeopleService } from './people-service.js'
 import type { Reply } from './reply.js'
@@ -17,6 +17,7 @@ export interface StaffService extends CaseService, TicketService, PeopleService 
   calls(): Promise<Reply<CallList>>
   closeCall(link: string): Promise<Reply<CallList>>
   problems(host: string): Promise<Reply<ProblemRows>>
+  similarCases(link: string): Promise<Reply<SimilarCases>>
 }
 
 /** The staff's routes as functions, for our own pages only. */
@@ -37,6 +38,7 @@ export function createStaffService(): StaffService {
     signOut: () => post('/api/sign-out'),
     calls: () => get('/api/calls'),
     closeCall: link => post(`/api/calls/${part(link)}/close`),
+    similarCases: link => get(`/api/cases/${part(link)}/similar`),
     problems: host => get(`/api/guide/hosts/${part(host)}/problems`),
   }
 }
