@@ -24,6 +24,8 @@ export const OpenCase = z.strictObject({
   words: Words,
   district: Id.nullish(),
   key: OpeningKey.optional(),
+  /** A worked case of the casebook that is only practised: for the people of the helpline. */
+  practice: Id.optional(),
 }).meta({ id: 'OpenCase' })
 
 export const SettlePlace = z.strictObject({
@@ -233,6 +235,8 @@ export const CaseView = z.object({
     askedBack: AskedBack.nullable(),
     sample: SampleNote.nullable(),
   }).nullable(),
+  /** The worked case that this call practises; null for a real case. */
+  practice: z.string().nullable(),
   guide: z.string(),
 }).meta({ id: 'CaseView' })
 

@@ -3,7 +3,7 @@ import type {
   Colleagues, ComplaintRows, ConfirmCode, ConfirmPassword, HandOn, HandOver, HelplineSettings, HostRows, Invitation,
   InvitationView, Invite, Join, KeptCases, KeptSuggestions, LookAtInvitation, MailView, Me, NoteCall,
   NoteForColleagues,
-  OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, ProblemRows, RecordResult, RecoveryCodes, RegionView,
+  OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, PracticeCall, PracticeTruth, ProblemRows, RecordResult, RecoveryCodes, RegionView,
   ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, SimilarCases, Suggestions, TakeBack, TicketContact,
   TicketList, TicketView,
 } from '../../shared/index.js'
@@ -19,6 +19,7 @@ import { handOver } from './cases/hand-over.js'
 import { noteChange } from './cases/note-change.js'
 import { openCase } from './cases/open-case.js'
 import { placeChange } from './cases/place-change.js'
+import { nextPractice, practiceTruth } from './cases/practice.js'
 import { similarCases } from './cases/similar-cases.js'
 import { takeBackChange } from './cases/take-back-change.js'
 import { wordsChange } from './cases/words-change.js'
@@ -89,6 +90,9 @@ export interface Desk {
   showMail(): Promise<MailView>
   retryMail(mail: string): Promise<MailView>
 
+  /** A worked case to practise on, none of those done already while there are others. */
+  nextPractice(done: readonly string[]): PracticeCall
+  practiceTruth(practice: string): PracticeTruth
   listCalls(who: Member): Promise<CallList>
   closeCall(link: string, who: Member): Promise<CallList>
 
@@ -198,6 +202,8 @@ export function createDesk(parts: DeskParts): Desk {
     showMail: () => showMail(room),
     retryMail: (mail) => retryMail(room, mail),
 
+    nextPractice: (done) => nextPractice(room, done),
+    practiceTruth: (practice) => practiceTruth(room, practice),
     listCalls: (who) => listCalls(room, who),
     closeCall: (link, who) => closeCall(room, link, who),
 

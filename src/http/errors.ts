@@ -129,6 +129,12 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
   MAIL_NOT_FOUND: {
     status: 404, title: 'No such letter', sentence: 'No letter with this number waits to be tried again.',
   },
+  PRACTICE_NOT_FOUND: {
+    status: 404, title: 'No such worked case', sentence: 'The casebook has no worked case of this name.',
+  },
+  ONLY_PRACTICE: {
+    status: 409, title: 'Only practice', sentence: 'This call is only practised, so no ticket was opened.',
+  },
   SIGN_IN_FAILED: {
     status: 401, title: 'Not signed in', sentence: 'The name and the password do not go together. Check both and try again.',
   },

@@ -40,6 +40,8 @@ export const roles: Readonly<Record<string, Access>> = {
 
   'GET /api/calls': HELPLINE,
   'POST /api/calls/:link/close': HELPLINE,
+  'GET /api/practice/next': HELPLINE,
+  'GET /api/practice/:practice': HELPLINE,
 
   'GET /api/tickets': SPECIALISTS,
   'GET /api/tickets/events': SPECIALISTS,

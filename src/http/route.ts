@@ -113,6 +113,7 @@ export const parts = {
   photo: { shape: PhotoNumber, otherwise: 'PHOTO_NOT_FOUND' },
   upload: { shape: UploadKey, otherwise: 'UPLOAD_KEY_DOES_NOT_FIT' },
   host: { shape: z.string().regex(/^[a-z0-9][a-z0-9-]{0,79}$/), otherwise: 'HOST_NOT_FOUND' },
+  practice: { shape: z.string().regex(/^[a-z0-9][a-z0-9-]{0,79}$/), otherwise: 'PRACTICE_NOT_FOUND' },
 } as const satisfies Record<string, { shape: z.ZodType<string>; otherwise: ErrorCode }>
 
 export type PartName = keyof typeof parts

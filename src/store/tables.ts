@@ -58,6 +58,8 @@ export interface CaseFileTable {
   guide_hash: string
   /** SHA-256 of the sender's key for opening it, hex; null when it sent none. */
   opening_key_hash: string | null
+  /** The worked case that is only practised; null for a real case. */
+  practice: string | null
 }
 
 /** Append-only: one row a revision. */

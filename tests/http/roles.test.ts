@@ -28,7 +28,7 @@ describe('the table of roles', () => {
     [/^\w+ \/api\/guide\/hosts\/:host\/(problems|checks)$/, ['specialist', 'administrator']],
     [/^\w+ \/api\/(people|settings)(\/|$)/, ['administrator']],
     [/^\w+ \/api\/guide\/state$/, Role.options],
-    [/^\w+ \/api\/calls(\/|$)/, Role.options],
+    [/^\w+ \/api\/(calls|practice)(\/|$)/, Role.options],
     [/^\w+ \/api\/cases\/:link\/(notes|similar)$/, Role.options],
     [/^\w+ \/api\/me(\/|$)/, Role.options],
   ]

@@ -90,7 +90,7 @@ describe('PostgreSQL: several processes on one database', () => {
   it('gives each of two who claim rows at once rows of their own', async () => {
     const row = (link: string) => ({
       link, revision: 0, evidence: '{}', words: '[]', asked_on: '2026-05-14', district: null, matched: '{}',
-      opened_at: '2026-05-14T12:00:00.000Z', call_of: null, call_closed_at: null, guide_hash: 'none',
+      opened_at: '2026-05-14T12:00:00.000Z', call_of: null, call_closed_at: null, guide_hash: 'none', practice: null,
     })
     for (const link of ['a', 'b']) await insertCase(store.db, row(link))
     const claim = (go: Promise<void>) => store.db.transaction().execute(async (trx) => {

@@ -30,7 +30,7 @@ afterEach(async () => {
 
 const caseRow = (link: string) => ({
   link, revision: 0, evidence: '{}', words: '[]', asked_on: '2026-05-14', district: null, matched: '{}', opened_at: AT,
-  call_of: null, call_closed_at: null, guide_hash: 'none',
+  call_of: null, call_closed_at: null, guide_hash: 'none', practice: null,
 })
 
 const ticketRow = (caseId: number, urgent: 0 | 1 | 2, openedAt: string) => ({

@@ -40,6 +40,8 @@ export interface CaseFile {
   readonly district: string | null
   readonly openedAt: string
   readonly callOf: number | null
+  /** The worked case that is only practised; null for a real case. */
+  readonly practice: string | null
 }
 
 /** Reads a case from its row. Throws when the row does not hold a case; that is a fault of the store. */
@@ -49,6 +51,6 @@ export function caseFileFromRow(row: CaseRow): CaseFile {
     evidence: KeptEvidence.parse(JSON.parse(row.evidence)),
     words: z.array(z.string()).parse(JSON.parse(row.words)),
     matched: KeptMatch.parse(JSON.parse(row.matched)),
-    askedOn: row.asked_on, district: row.district, openedAt: row.opened_at, callOf: row.call_of,
+    askedOn: row.asked_on, district: row.district, openedAt: row.opened_at, callOf: row.call_of, practice: row.practice,
   }
 }

@@ -1,5 +1,6 @@
 import type { HandOver } from '../../../shared/index.js'
 import { type Db, insertTicket, ticketByCase } from '../../store/index.js'
+import { DeskFault } from '../desk-fault.js'
 import { mailAbout } from '../mail/mail-about.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
@@ -14,11 +15,12 @@ import { readCaseFile } from './read-case-file.js'
 
 /**
  * Hands a case over to the specialist: opens its one ticket. Allowed at every step. A case that has its ticket already
- * is left as it is, whatever is sent.
+ * is left as it is, whatever is sent. A practised call opens none.
  */
 export async function handOver(room: Room, link: string, body: HandOver, who: Member | null): Promise<void> {
   const outcome = await inRounds(() => room.db.transaction().execute(async (db) => {
     const now = await findCase(db, link)
+    if (now.practice !== null) throw new DeskFault('ONLY_PRACTICE')
     if (await ticketByCase(db, now.id) !== undefined) return 'repeated'
     if (body.revision > now.revision || await nextChangeAfter(db, now, body.revision) !== undefined) return 'stale'
     const outcome = await applyChange(room, db, now, who, handOverChange)

@@ -7,6 +7,7 @@ import type { Room } from '../room.js'
 import { showCase } from '../views/show-case.js'
 import { type CaseFile, caseFileFromRow } from './case-file.js'
 import { hearWords } from './hear-words.js'
+import { workedCase } from './practice.js'
 
 /** Random bytes in a case's link: 192 bits, 32 characters of base64url. */
 const LINK_BYTES = 24
@@ -17,15 +18,20 @@ const LINK_BYTES = 24
  *
  * An opening that carries a key may be sent again, as after a lost reply: it then brings the case it opened, as that
  * stands now. The key with other words is a slip of its sender, and a fault.
+ *
+ * A practised call is asked on the worked case's own day, so that the season weighs as it did then; only the people of the
+ * helpline practise.
  */
-export async function openCase(room: Room, { words, district, key }: OpenCase, who: Member | null): Promise<CaseView> {
+export async function openCase(room: Room, { words, district, key, practice }: OpenCase, who: Member | null): Promise<CaseView> {
   const knowledge = room.knowledge()
   const { guide } = knowledge
   if (district != null && !guide.region.districts.has(district)) {
     throw new DeskFault('UNKNOWN_DISTRICT', { words: { district } })
   }
+  if (practice !== undefined && who === null) throw new DeskFault('PRACTICE_NOT_FOUND')
+  const worked = practice === undefined ? null : workedCase(guide, practice)
   const keyHash = key === undefined ? null : createHash('sha256').update(key).digest('hex')
-  const opening: Opening = { words, district: district ?? null, callOf: who?.id ?? null }
+  const opening: Opening = { words, district: district ?? null, callOf: who?.id ?? null, practice: practice ?? null }
   const earlier = keyHash === null ? null : await openedWith(room.db, keyHash, opening)
   if (earlier !== null) return showCase(room, earlier, who)
 
@@ -33,9 +39,9 @@ export async function openCase(room: Room, { words, district, key }: OpenCase, w
   const openedAt = room.now().toISOString()
   const fresh: Omit<CaseFile, 'id'> = {
     link: Buffer.from(room.randomBytes(LINK_BYTES)).toString('base64url'),
-    revision: 0, words: [words], matched, openedAt, askedOn: openedAt.slice(0, 10), district: opening.district,
+    revision: 0, words: [words], matched, openedAt, askedOn: worked?.on ?? openedAt.slice(0, 10), district: opening.district,
     evidence: { redFlags: [...redFlags], carriedOn: false, start: null, findings: [...findings] },
-    callOf: opening.callOf,
+    callOf: opening.callOf, practice: opening.practice,
   }
   const file = await room.db.transaction().execute(async (db): Promise<CaseFile> => {
     // Both sendings of one opening may be under way at once; the second waits for the first to be kept.
@@ -44,7 +50,7 @@ export async function openCase(room: Room, { words, district, key }: OpenCase, w
     const id = await insertCase(db, {
       link: fresh.link, revision: 0, evidence: JSON.stringify(fresh.evidence), words: JSON.stringify(fresh.words),
       asked_on: fresh.askedOn, district: fresh.district, matched: JSON.stringify(matched), opened_at: openedAt,
-      call_of: fresh.callOf, call_closed_at: null, guide_hash: guide.hash, opening_key_hash: keyHash,
+      call_of: fresh.callOf, call_closed_at: null, guide_hash: guide.hash, opening_key_hash: keyHash, practice: fresh.practice,
     })
     await appendCaseChange(db, {
       case_id: id, revision: 0, kind: 'opened', content: JSON.stringify({ words, district: fresh.district }),
@@ -64,13 +70,14 @@ interface Opening {
   readonly words: string
   readonly district: string | null
   readonly callOf: number | null
+  readonly practice: string | null
 }
 
-async function openedWith(db: Db, keyHash: string, { words, district, callOf }: Opening): Promise<CaseFile | null> {
+async function openedWith(db: Db, keyHash: string, { words, district, callOf, practice }: Opening): Promise<CaseFile | null> {
   const row = await caseByOpeningKey(db, keyHash)
   if (row === undefined) return null
   const file = caseFileFromRow(row)
-  const isSame = file.words[0] === words && file.district === district && file.callOf === callOf
+  const isSame = file.words[0] === words && file.district === district && file.callOf === callOf && file.practice === practice
   if (!isSame) throw new DeskFault('KEY_USED')
   return file
 }

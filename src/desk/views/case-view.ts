@@ -27,7 +27,7 @@ export function caseView(guide: Guide, file: CaseFile, beside: CaseBeside): Case
     lines: filledLines(guide, file, reading),
     notes: beside.notes, photos: [...beside.photos],
     step: stepView(guide, reading, checksToComeOf(guide, file)),
-    ticket: beside.ticket,
+    ticket: beside.ticket, practice: file.practice,
     guide: guide.hash,
   }
 }

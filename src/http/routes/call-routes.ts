@@ -1,4 +1,4 @@
-import { CallList, SimilarCases } from '../../../shared/index.js'
+import { CallList, PracticeCall, PracticeSearch, PracticeTruth, SimilarCases } from '../../../shared/index.js'
 import { defineRoute, type Route, signedIn } from '../route.js'
 
 /** The calls on a volunteer's desk. */
@@ -7,6 +7,16 @@ export const callRoutes: readonly Route[] = [
     summary: 'Your open calls, newest first.',
     reply: CallList,
     handle: (asked) => asked.desk.listCalls(signedIn(asked)),
+  }),
+  defineRoute('GET', '/api/practice/next', {
+    summary: 'A worked case of the casebook to practise on, as its caller told it.',
+    query: PracticeSearch, reply: PracticeCall,
+    handle: ({ desk, query }) => desk.nextPractice((query.done ?? '').split(',')),
+  }),
+  defineRoute('GET', '/api/practice/:practice', {
+    summary: 'What the caller of a practised call would see, and how it truly ended.',
+    reply: PracticeTruth,
+    handle: ({ desk, part }) => desk.practiceTruth(part('practice')),
   }),
   defineRoute('GET', '/api/cases/:link/similar', {
     summary: 'Settled cases of the last half year on the same plant, in the same district, the most alike first: what was seen and what it was.',

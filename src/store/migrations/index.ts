@@ -8,6 +8,7 @@ import { outbox } from './0005-outbox.js'
 import { duties } from './0006-duties.js'
 import { openingKey } from './0007-opening-key.js'
 import { requestCounts } from './0008-request-counts.js'
+import { practice } from './0009-practice.js'
 
 /**
  * Every migration by name, in the order of the names. A migration that has been released is never edited; a change
@@ -23,5 +24,6 @@ export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
     '0006-duties': duties,
     '0007-opening-key': openingKey(),
     '0008-request-counts': requestCounts,
+    '0009-practice': practice,
   }
 }

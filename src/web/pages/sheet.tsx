@@ -5,6 +5,7 @@ import { useSession } from '../case/use-session.js'
 import { CallSheet } from '../sheet/call-sheet.js'
 import type { KeyAction } from '../sheet/keys.js'
 import { blankCall, keepDesk, MOST_CALLS, takeUpCalls, type CallDesk, type OpenCall } from '../sheet/open-calls.js'
+import { practisedBefore, rememberPractised } from '../sheet/practised.js'
 import { createStaffService } from '../wire/staff-service.js'
 import { StaffFrame } from './staff-frame.js'
 import './page.css'
@@ -57,11 +58,35 @@ function SheetPage({ region }: { readonly region: RegionView | null }) {
     setDesk({ calls: rest.length === 0 ? [next] : rest, current: next })
   }
 
+  // A practice call takes the place of the one before it, or of a blank sheet; a caller in hand is never put aside for it.
+  async function practise(): Promise<void> {
+    const { view } = current.session.state()
+    const isSpare = view === null ? current.draft.trim() === '' : view.practice !== null
+    if (!isSpare && calls.length >= MOST_CALLS) {
+      setSaid('Two calls are open. End one before you practise.')
+      return
+    }
+    const reply = await service.nextPractice(practisedBefore())
+    if (!reply.ok) {
+      setSaid('No practice call could be fetched just now. Please try again.')
+      return
+    }
+    if (isSpare && view !== null) void service.closeCall(view.link)
+    if (isSpare) current.session.pause()
+    const rest = isSpare ? calls.filter(call => call !== current) : calls
+    const call = blankCall(service, rest, '', reply.value)
+    rememberPractised(reply.value)
+    setEnding(false)
+    setSaid('')
+    setDesk({ calls: [...rest, call].sort((one, other) => one.number - other.number), current: call })
+  }
+
   const others = calls.filter(call => call !== current)
   const deskActions: KeyAction[] = []
   const [other] = [...others.filter(call => call.number > current.number), ...others]
   if (other !== undefined) deskActions.push({ key: 'O', words: 'Other call', run: () => turnTo(other) })
   deskActions.push({ key: 'N', words: 'New call', run: newCall })
+  deskActions.push({ key: 'T', words: 'Train on a past case', run: () => void practise() })
   deskActions.push({ key: 'E', words: ending ? 'End this call: press again' : 'End this call', run: () => void endCall() })
 
   return (
@@ -71,7 +96,7 @@ function SheetPage({ region }: { readonly region: RegionView | null }) {
       </nav>
       <p class="said" role="status">{said}</p>
       <CallSheet
-        key={current.number} call={current} service={service} region={region} deskActions={deskActions}
+        key={`${current.number}/${current.practice?.practice ?? ''}`} call={current} service={service} region={region} deskActions={deskActions}
         onDraft={words => { current.draft = words; keepDesk(desk) }}
       />
     </>
@@ -83,7 +108,7 @@ function CallTab({ call, current, onTurn }: { readonly call: OpenCall, readonly 
   const about = view === null ? 'blank sheet' : view.place.host?.name ?? view.words[0] ?? ''
   return (
     <button type="button" class="call-tab" aria-current={current ? 'true' : undefined} onClick={onTurn}>
-      <b>Call {call.number}</b> <span>{about.length > 28 ? `${about.slice(0, 27)}…` : about}</span> {!current && <kbd>O</kbd>}
+      <b>{call.practice !== null || view?.practice != null ? 'Practice' : `Call ${call.number}`}</b> <span>{about.length > 28 ? `${about.slice(0, 27)}…` : about}</span> {!current && <kbd>O</kbd>}
     </button>
   )
 }

@@ -1,8 +1,9 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
-import type { OpenCase, RegionView, Suggestions } from '../../../shared/index.js'
+import type { OpenCase, PracticeCall, RegionView, Suggestions } from '../../../shared/index.js'
 import { FlagCards } from '../case/flag-cards.js'
 import { LONGEST_WORDS } from '../case/longest-words.js'
 import { offeredPlaces } from '../case/offered-places.js'
+import { dayInWords } from '../wording/day.js'
 import type { StaffService } from '../wire/staff-service.js'
 
 interface BlankCallProps {
@@ -10,14 +11,17 @@ interface BlankCallProps {
   readonly region: RegionView | null
   readonly draft: string
   readonly sending: boolean
+  /** Set where the call is only practised: its caller's words are shown. */
+  readonly practice: PracticeCall | null
   readonly onDraft: (words: string) => void
   readonly onOpen: (body: OpenCase) => void
 }
 
 /** A blank sheet: the caller's words as they speak, with what they would lead to shown while typing. */
-export function BlankCall({ service, region, draft, sending, onDraft, onOpen }: BlankCallProps) {
+export function BlankCall({ service, region, draft, sending, practice, onDraft, onOpen }: BlankCallProps) {
   const [words, setWords] = useState(draft)
   const [district, setDistrict] = useState('')
+  const callersDistrict = practice === null ? null : region?.districts.find(row => row.district === practice.district)?.name ?? null
   const suggestions = useSuggestions(service, words)
   const field = useRef<HTMLTextAreaElement>(null)
   useLayoutEffect(() => field.current?.focus(), [])
@@ -25,14 +29,21 @@ export function BlankCall({ service, region, draft, sending, onDraft, onOpen }: 
   function open(): void {
     const said = words.trim()
     if (said === '' || sending) return
-    onOpen(district === '' ? { words: said } : { words: said, district })
+    onOpen({ words: said, ...(district === '' ? {} : { district }), ...(practice === null ? {} : { practice: practice.practice }) })
   }
 
   const offers = suggestions === null ? [] : offeredPlaces(suggestions, suggestions.cards.length > 0)
   return (
     <form class="step" onSubmit={event => { event.preventDefault(); open() }}>
       {suggestions !== null && suggestions.cards.length > 0 && <FlagCards cards={suggestions.cards} newCards={suggestions.cards.map(card => card.id)} />}
-      <h2 class="step-title" tabIndex={-1}>A new call</h2>
+      <h2 class="step-title" tabIndex={-1}>{practice === null ? 'A new call' : 'A practice call'}</h2>
+      {practice !== null && (
+        <div class="caller-says">
+          <p><b>Practice: the caller says</b></p>
+          <blockquote class="spoken">{practice.words}</blockquote>
+          <p class="hint">A past case, on {dayInWords(practice.on)}{callersDistrict === null ? '' : `, from ${callersDistrict}`}. Write down what you hear, as on a real call. Nothing of it reaches a specialist.</p>
+        </div>
+      )}
       <div class="field">
         <label for="caller-words">The caller’s words</label>
         <textarea

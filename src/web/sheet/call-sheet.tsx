@@ -23,6 +23,7 @@ import { BlankCall } from './blank-call.js'
 import { useFocusHome } from './focus-home.js'
 import { KeyBoard, useKeys, type KeyAction } from './keys.js'
 import type { OpenCall } from './open-calls.js'
+import { CallerSays, hasEnded, PracticeNotes, usePracticeTruth } from './practice.js'
 import { CANT_LOOK_KEY, NOT_SURE_KEY, ReadAloud } from './read-aloud.js'
 import { useLastAnswer, type LastAnswer } from './last-answer.js'
 import { CANT_LOOK, NOT_SURE } from '../case/check-line.js'
@@ -53,6 +54,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
   useLayoutEffect(() => { setAside(null); setHandingOver(false) }, [state.ownTurns])
   const goHome = useFocusHome(sheet, `${state.ownTurns}/${aside?.kind ?? ''}/${aside?.kind === 'line' ? aside.check.id : ''}`)
   const lastAnswer = useLastAnswer(view)
+  const truth = usePracticeTruth(service, view?.practice ?? null)
 
   const openCheck = view === null ? null : aside?.kind === 'line' ? aside : view.step.kind === 'ask' && aside === null ? { check: view.step.check, before: null } : null
   const answer = (check: CheckCard, label: string) => session.change({ path: 'answers', body: { check: check.id, answer: label } })
@@ -83,7 +85,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
     if (view.lines.length > 0) actions.push({ key: 'B', words: 'Back to a line, to change it', run: () => setAside({ kind: 'which line' }) })
     actions.push({ key: 'P', words: 'Pick another plant or complaint', run: () => setAside({ kind: 'plant' }) })
     // Asked twice: a form that opens under the fingers of someone who is typing looks like a case handed over.
-    if (view.ticket === null && aside?.kind !== 'hand over') {
+    if (view.ticket === null && view.practice === null && aside?.kind !== 'hand over') {
       actions.push({
         key: 'H', words: handingOver ? 'Hand over to a specialist: press again' : 'Hand over to a specialist',
         run: () => { if (handingOver) setAside({ kind: 'hand over' }); setHandingOver(!handingOver) },
@@ -100,7 +102,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
         {handingOver && <p class="said" role="status">Press H again to hand this call over to a specialist, or Esc to leave it.</p>}
         {view === null
           ? state.errand?.kind === 'load' ? <p class="step">Fetching the call …</p>
-            : <BlankCall service={service} region={region} draft={call.draft} sending={state.sending} onDraft={onDraft} onOpen={session.open} />
+            : <BlankCall service={service} region={region} draft={call.draft} sending={state.sending} practice={call.practice} onDraft={onDraft} onOpen={session.open} />
           : worked(view)}
         <TroubleNote state={state} session={session} />
       </section>
@@ -131,8 +133,9 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
           <section class="step notes"><h3>Notes</h3><ul>{view.notes.map((note, place) => <li key={place}><span class="written">{note.text}</span> <span class="origin">{momentInWords(note.at)}</span></li>)}</ul></section>
         )}
         {aside !== null && asideParts(view, aside, busy)}
+        {truth !== null && aside === null && hasEnded(view) && <PracticeNotes truth={truth} view={view} />}
         {(aside === null || aside.kind === 'note' || aside.kind === 'words' || aside.kind === 'which line') && step(view, busy)}
-        {view.place.host !== null && <SimilarSettled service={service} link={view.link} revision={view.revision} region={region} />}
+        {view.practice === null && view.place.host !== null && <SimilarSettled service={service} link={view.link} revision={view.revision} region={region} />}
       </>
     )
   }
@@ -152,10 +155,13 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
         )
       case 'line':
         return (
+          <>
+          {truth !== null && <CallerSays truth={truth} check={aside.check} />}
           <ReadAloud
             check={aside.check} number={lineNumberOf(view, aside.check.id)} left={null} before={aside.before} disabled={busy} headingRef={heading}
             onAnswer={label => answer(aside.check, label)}
           />
+          </>
         )
       case 'plant':
         return (
@@ -201,10 +207,13 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
         )
       case 'ask':
         return aside !== null ? null : (
+          <>
+          {truth !== null && <CallerSays truth={truth} check={step.check} />}
           <ReadAloud
             check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} before={step.again?.said ?? null} disabled={busy} headingRef={heading}
             onAnswer={label => answer(step.check, label)}
           />
+          </>
         )
       case 'conclude':
         return <AdviceSheet conclusion={step} askedOn={view.askedOn} headingRef={heading} keyed onLookAt={lookAt} />
@@ -213,7 +222,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
           <div class="step">
             <h2 class="step-title" tabIndex={-1} ref={heading}>We cannot settle this alone</h2>
             <p class="because">{step.because}</p>
-            <p>Press <kbd>H</kbd> to hand it over.</p>
+            {view.practice === null && <p>Press <kbd>H</kbd> to hand it over.</p>}
             <WatchNotices watched={step.watched} />
             <LikelyList likely={step.likely} title="What it could be" reasons={false} />
             <UnsettledChecks checks={step.unsettled} keyed onLookAt={lookAt} />

@@ -1,3 +1,4 @@
+import type { PracticeCall } from '../../../shared/index.js'
 import { createCaseSession, type CaseSession } from '../case/case-session.js'
 import type { StaffService } from '../wire/staff-service.js'
 
@@ -7,6 +8,8 @@ export interface OpenCall {
   readonly session: CaseSession
   /** Words typed on a blank sheet, kept so that a reload loses nothing. */
   draft: string
+  /** The worked case of a practice call that is not opened yet. */
+  readonly practice: PracticeCall | null
 }
 
 /** Two, because a volunteer can hold one caller while helping another; more would be a queue, which is not theirs to keep. */
@@ -19,10 +22,10 @@ export interface CallDesk {
 }
 
 /** A blank call with the lowest number not in use. */
-export function blankCall(service: StaffService, taken: readonly OpenCall[], draft = ''): OpenCall {
+export function blankCall(service: StaffService, taken: readonly OpenCall[], draft = '', practice: PracticeCall | null = null): OpenCall {
   let number = 1
   while (taken.some(call => call.number === number)) number += 1
-  return { number, session: createCaseSession(service), draft }
+  return { number, session: createCaseSession(service), draft, practice }
 }
 
 /** Takes up the person's open calls and the blank sheets left in this window; at least one blank sheet is always there. */

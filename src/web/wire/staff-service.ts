@@ -1,4 +1,4 @@
-import type { CallList, GuideState, Me, ProblemRows, SessionView, SignIn, SimilarCases, Suggestions } from '../../../shared/index.js'
+import type { CallList, GuideState, Me, PracticeCall, PracticeTruth, ProblemRows, SessionView, SignIn, SimilarCases, Suggestions } from '../../../shared/index.js'
 import { createCaseService, type CaseService } from './case-service.js'
 import { createPeopleService, type PeopleService } from './people-service.js'
 import type { Reply } from './reply.js'
@@ -18,6 +18,9 @@ export interface StaffService extends CaseService, TicketService, PeopleService 
   closeCall(link: string): Promise<Reply<CallList>>
   problems(host: string): Promise<Reply<ProblemRows>>
   similarCases(link: string): Promise<Reply<SimilarCases>>
+  /** A worked case to practise on, none of those done while there are others. */
+  nextPractice(done: readonly string[]): Promise<Reply<PracticeCall>>
+  practiceTruth(practice: string): Promise<Reply<PracticeTruth>>
 }
 
 /** The staff's routes as functions, for our own pages only. */
@@ -38,6 +41,8 @@ export function createStaffService(): StaffService {
     signOut: () => post('/api/sign-out'),
     calls: () => get('/api/calls'),
     closeCall: link => post(`/api/calls/${part(link)}/close`),
+    nextPractice: done => get(`/api/practice/next?done=${part(done.join(','))}`),
+    practiceTruth: practice => get(`/api/practice/${part(practice)}`),
     similarCases: link => get(`/api/cases/${part(link)}/similar`),
     problems: host => get(`/api/guide/hosts/${part(host)}/problems`),
   }

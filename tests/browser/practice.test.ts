@@ -1,0 +1,73 @@
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { lookAt } from './looking.js'
+import { startTestService, type TestService } from './running-service.js'
+
+let service: TestService
+let browser: Browser
+beforeAll(async () => {
+  service = await startTestService()
+  browser = await openBrowser()
+})
+afterAll(async () => {
+  await browser?.close()
+  await service?.stop()
+})
+
+describe('a new volunteer', { timeout: 2 * STORY_MS }, () => {
+  it('trains on a past case by keys alone, hears what the caller says, and is told how it went', async () => {
+    const page = await (await newVisitor(browser, widths[1])).newPage()
+    page.setDefaultTimeout(30_000)
+    await page.request.post(`${service.url}/api/sign-in`, { data: service.passwordOf('volunteer'), headers: { origin: service.url } })
+    // One worked case that is sure to be drawn: every other one counts as done.
+    const { practice } = await (await page.request.get(`${service.url}/api/practice/lettuce-001`)).json() as { practice: string }
+    const names = await allPractices(page)
+    await page.goto(`${service.url}/sheet`)
+    await page.evaluate(done => localStorage.setItem('frondline practised', JSON.stringify(done)), names.filter(name => name !== practice))
+    await page.getByRole('heading', { name: 'A new call' }).waitFor()
+    await page.keyboard.press('Escape')
+    await page.keyboard.press('t')
+    await page.getByRole('heading', { name: 'A practice call' }).waitFor()
+    await page.getByText('Practice: the caller says').waitFor()
+    await lookAtBoth(page, 'practice-blank')
+    await page.keyboard.type('my lettuces have all shot up tall and gone bitter')
+    await page.keyboard.press('Enter')
+    await page.getByText('What is the call about?').waitFor()
+    await page.keyboard.press('1')
+    await page.locator('#check-ask, .advice').first().waitFor()
+    let looked = false
+    for (let line = 0; line < 12 && await page.locator('#check-ask').count() > 0; line += 1) {
+      const ask = await page.locator('#check-ask').innerText()
+      const said = await page.locator('.caller-says .written').innerText()
+      if (!looked) await lookAtBoth(page, 'practice-check')
+      looked = true
+      const labels = await page.locator('.answer-words').allInnerTexts()
+      const place = labels.findIndex(label => label.toLowerCase() === said.toLowerCase())
+      await page.keyboard.press(place < 0 || place > 5 ? '7' : String(place + 1))
+      await page.waitForFunction(before => document.querySelector('#check-ask')?.textContent !== before, ask)
+    }
+    await page.getByRole('heading', { name: 'How it went' }).waitFor()
+    await page.getByText('Right.').waitFor()
+    await lookAtBoth(page, 'practice-end')
+    // Nothing of it reaches a specialist, and there is no key for it.
+    expect(await page.getByText('Hand over to a specialist').count()).toBe(0)
+    await page.context().close()
+  })
+})
+
+async function allPractices(page: Page): Promise<string[]> {
+  const done: string[] = []
+  for (;;) {
+    const { practice, left } = await (await page.request.get(`${service.url}/api/practice/next?done=${done.join(',')}`)).json() as { practice: string, left: number }
+    done.push(practice)
+    if (left === 1) return done
+  }
+}
+
+async function lookAtBoth(page: Page, name: string): Promise<void> {
+  for (const { width, height } of widths) {
+    await page.setViewportSize({ width, height })
+    await lookAt(page, name)
+  }
+}
