@@ -100,6 +100,22 @@ describe('red flags of the demonstration guide', () => {
     expect(flag).toMatchObject({ level: 'emergency', then: 'stop', card: { call: ['human help line'], doNot: [] } })
   })
 
+  it.each([
+    'I have swallowed the slug pellets and I want to die',
+    'my brother drank weedkiller, he says he wants to end his life',
+    'I took an overdose of tablets and I do not want to be here any more',
+    'she ate the yew berries on purpose',
+  ])('shows what to do about a poison already taken beside the listening line: %s', (words) => {
+    const ids = heard(words)
+    expect(ids).toContain('self-harm')
+    expect(ids.some((id) => id === 'someone-ate-plant' || id === 'spray-exposure')).toBe(true)
+  })
+
+  it('calls every number by a name of the region, the emergency number wherever a card sends people to it', () => {
+    const silent = guide.redFlags.filter(({ card }) => /call the emergency number/iu.test([...card.doNow, ...card.doNot].join(' ')) && !card.call.includes('emergency'))
+    expect(silent.map(({ id }) => id)).toEqual([])
+  })
+
   it('writes no telephone number into a card', () => {
     for (const { card } of guide.redFlags) {
       for (const line of [...card.doNow, ...card.doNot]) expect(line).not.toMatch(/\d{3}[- ]?\d{3}/u)
@@ -108,7 +124,9 @@ describe('red flags of the demonstration guide', () => {
 
   /**
    * First steps that poison centres and first-aid handbooks agree on: J. A. Henry and H. M. Wiseman, Management of
-   * poisoning: a handbook for health care workers (WHO 1997), part 1. Cited from memory.
+   * poisoning: a handbook for health care workers (WHO 1997), part 1; for sharp things in the eye, wounds, falls and
+   * bites the International First Aid, Resuscitation, and Education Guidelines (IFRC 2020); for smoke of poison ivy
+   * Protecting Yourself from Poisonous Plants (NIOSH 2010). Cited from memory.
    */
   it.each([
     ['someone-ate-plant', /not make them vomit/u],
@@ -116,6 +134,19 @@ describe('red flags of the demonstration guide', () => {
     ['sap-on-skin', /soap and .*running water for 15 to 20 minutes/u],
     ['something-in-eyes', /running water.* 15 to 20 minutes/u],
     ['someone-ate-plant', /Keep a piece of the plant, or the label/u],
+    ['someone-ate-plant', /chemical: give nothing to drink, unless the poison line says so/u],
+    ['something-in-eyes', /(?:thorn|splinter).* do not rinse it and do not pull it out/u],
+    ['something-in-eyes', /After you have rinsed, call the poison line/u],
+    ['harmful-smoke', /fresh air/u],
+    ['harmful-smoke', /breathing is hard.* call the emergency number/u],
+    ['spray-misuse', /very ill.* call the emergency number/u],
+    ['spray-misuse', /eaten sprayed food, call the poison line/u],
+    ['sap-on-skin', /See a doctor the same day if .*blisters/u],
+    ['sap-on-skin', /See a doctor at once if an eye/u],
+    ['injury', /press hard on the wound/u],
+    ['injury', /Do not cut, suck, ice or tie off a snake bite/u],
+    ['injury', /emergency number after any snake bite/u],
+    ['small-wound', /tetanus/u],
   ])('%s gives the handbook step %s', (id, step) => {
     const card = guide.redFlags.find((flag) => flag.id === id)?.card
     expect([...(card?.doNow ?? []), ...(card?.doNot ?? [])].join(' ')).toMatch(step)
