@@ -1,5 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { TicketRow } from '../../../shared/index.js'
+import type { TicketList, TicketRow } from '../../../shared/index.js'
+import { newestFirst } from '../wire/newest-first.js'
+import type { Reply } from '../wire/reply.js'
 import type { StaffService } from '../wire/staff-service.js'
 import type { TicketWanted } from '../wire/ticket-service.js'
 import { followTickets } from './follow-tickets.js'
@@ -22,15 +24,19 @@ export function usePile(service: StaffService, wanted: Partial<TicketWanted>): P
 
   useEffect(() => {
     let here = true
-    const look = () => void service.tickets(wanted).then(reply => {
-      if (!here) return
+    const order = newestFirst()
+    const look = () => {
+      const isNews = order.ask()
+      void service.tickets(wanted).then(reply => { if (here && (!reply.ok || isNews())) take(reply) })
+    }
+    const take = (reply: Reply<TicketList>) => {
       setLost(!reply.ok)
       if (!reply.ok) return
       const fresh = known.current === null ? 0 : reply.value.tickets.filter(row => known.current?.has(row.ticket) === false).length
       if (fresh > 0) setNews(fresh === 1 ? 'One more ticket has come.' : `${fresh} more tickets have come.`)
       known.current = new Set(reply.value.tickets.map(row => row.ticket))
       setRows(reply.value.tickets)
-    })
+    }
     known.current = null
     setRows(null)
     setNews('')

@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { TicketView } from '../../../shared/index.js'
-import type { Reply } from '../wire/reply.js'
 import type { StaffService } from '../wire/staff-service.js'
+import { newestFirst } from '../wire/newest-first.js'
 import type { TicketChangeBodies } from '../wire/ticket-service.js'
+import { inWords } from '../wording/in-words.js'
 import { followTickets } from './follow-tickets.js'
 
 export interface TicketInHand {
@@ -27,6 +28,7 @@ export function useTicket(service: StaffService, ticket: string): TicketInHand {
   const [sending, setSending] = useState(false)
   const shown = useRef<TicketView | null>(null)
   const busy = useRef(false)
+  const order = useRef(newestFirst())
 
   function show(next: TicketView, byOthers: boolean): void {
     const last = shown.current
@@ -42,11 +44,16 @@ export function useTicket(service: StaffService, ticket: string): TicketInHand {
   }
 
   async function look(byOthers: boolean): Promise<void> {
+    const isNews = order.current.ask()
     const reply = await service.ticket(ticket)
-    // While a change of our own is under way its reply is the newer one.
+    // A later look, or a change of our own under way or done since, is the newer one.
     if (busy.current) return
-    if (reply.ok) { show(reply.value, byOthers); if (byOthers) return; setFault(null) }
-    else if (!byOthers) setFault(inWords(reply))
+    if (!reply.ok) {
+      if (!byOthers && shown.current === null) setFault(inWords(reply))
+    } else if (isNews()) {
+      if (shown.current === null || !byOthers) setFault(null)
+      show(reply.value, byOthers)
+    }
   }
 
   useEffect(() => {
@@ -62,17 +69,13 @@ export function useTicket(service: StaffService, ticket: string): TicketInHand {
       setSending(true)
       const reply = await service.changeTicket(ticket, path, body)
       busy.current = false
+      order.current.overtake()
       setSending(false)
       setFault(reply.ok ? null : inWords(reply))
       if (reply.ok) { show(reply.value, false); setNews('') }
-      // Somebody else may have been quicker: show how it stands.
-      else if (reply.trouble.kind === 'refused') void look(true)
+      // Somebody else may have been quicker, or the change went through and its reply was lost: show how it stands.
+      else void look(true)
       return reply.ok
     },
   }
-}
-
-function inWords(reply: Reply<unknown>): string | null {
-  if (reply.ok || reply.trouble.kind === 'stopped') return null
-  return reply.trouble.kind === 'refused' ? reply.trouble.detail : 'We cannot reach the service just now. Nothing was lost; please try again.'
 }

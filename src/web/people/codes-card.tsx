@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks'
 import type { CodeSecret, Me } from '../../../shared/index.js'
 import type { StaffService } from '../wire/staff-service.js'
 import { AccountForm } from './account-form.js'
-import { inWords } from './in-words.js'
+import { inWords } from '../wording/in-words.js'
 import { qrPath } from './qr-path.js'
 
 interface CodesCardProps {

@@ -2,7 +2,7 @@ import { useRef, useState } from 'preact/hooks'
 import type { Invitation, Role } from '../../../shared/index.js'
 import { dayInWords } from '../wording/day.js'
 import type { StaffService } from '../wire/staff-service.js'
-import { inWords } from './in-words.js'
+import { inWords } from '../wording/in-words.js'
 import { roleNames } from './role-names.js'
 
 /** Invites somebody. The link is shown once, to be passed on by hand. */

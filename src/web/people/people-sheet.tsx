@@ -3,7 +3,7 @@ import type { PeopleList } from '../../../shared/index.js'
 import type { PersonChangeBodies } from '../wire/people-service.js'
 import type { StaffService } from '../wire/staff-service.js'
 import { dayInWords } from '../wording/day.js'
-import { inWords } from './in-words.js'
+import { inWords } from '../wording/in-words.js'
 import { InviteForm } from './invite-form.js'
 import { PersonLine } from './person-line.js'
 

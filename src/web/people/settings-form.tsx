@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks'
 import type { HelplineSettings, Role } from '../../../shared/index.js'
 import type { StaffService } from '../wire/staff-service.js'
 import { AccountForm } from './account-form.js'
-import { inWords } from './in-words.js'
+import { inWords } from '../wording/in-words.js'
 import { roleNames } from './role-names.js'
 
 /** What an administrator decides for the whole helpline. */
