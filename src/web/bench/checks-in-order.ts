@@ -1,4 +1,5 @@
 import type { CaseView, CheckCard } from '../../../shared/index.js'
+import { CANT_LOOK, NOT_SURE } from '../case/check-line.js'
 
 export interface OfferedCheck {
   readonly check: CheckCard
@@ -15,7 +16,7 @@ export function checksInOrder(view: Pick<CaseView, 'step' | 'lines'>, ofPlant: r
   const offer = (check: CheckCard, why: string) => { if (!offered.has(check.id)) offered.set(check.id, { check, why }) }
   const { step } = view
 
-  const answered = view.lines.filter(line => line.answer !== 'not sure' && line.answer !== "can't look now")
+  const answered = view.lines.filter(line => line.answer !== NOT_SURE && line.answer !== CANT_LOOK)
   const isAnswered = (check: CheckCard) => answered.some(line => line.check.id === check.id)
   if (step.kind === 'hand-over') for (const check of step.unsettled) offer(check, 'would tell most')
   if (step.kind === 'ask') offer(step.check, 'is open on their sheet')

@@ -1,4 +1,5 @@
 import type { CaseView } from '../../../shared/index.js'
+import { UNKNOWN_PLANT } from '../case/unknown-plant.js'
 
 /** The plants whose problems come first: the ticket's own, or those that its words may mean. */
 export function plantsFirst({ host, entries, hosts }: Pick<CaseView['place'], 'host' | 'entries' | 'hosts'>): readonly string[] {
@@ -6,6 +7,4 @@ export function plantsFirst({ host, entries, hosts }: Pick<CaseView['place'], 'h
   return [...new Set([...entries, ...hosts].map(offer => offer.host))].filter(name => name !== UNKNOWN_PLANT).slice(0, MOST_PLANTS)
 }
 
-/** The tree for plants that nobody can name, as the guide spells it. */
-const UNKNOWN_PLANT = 'unknown-plant'
 const MOST_PLANTS = 3
