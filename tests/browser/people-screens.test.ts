@@ -67,6 +67,19 @@ describe('the people of the helpline', { timeout: 3 * STORY_MS }, () => {
     await rowan.getByRole('heading', { name: /^Waiting/ }).waitFor()
 
     await administrator.reload()
+    // Looking through the roles by keys changes nothing; the button does.
+    await administrator.getByLabel('Role of rowan', { exact: true }).focus()
+    await administrator.keyboard.press('ArrowUp')
+    await expect.poll(() => administrator.getByLabel('Role of rowan', { exact: true }).inputValue()).toBe('volunteer')
+    expect(await roleOf('rowan', administrator)).toBe('specialist')
+    await lookAtBoth(administrator, 'people-role')
+    await administrator.getByRole('button', { name: 'Change the role of rowan' }).click()
+    await administrator.getByText('rowan is now volunteer').waitFor()
+    expect(await roleOf('rowan', administrator)).toBe('volunteer')
+    // An administrator may take calls, and finds the way to them.
+    await administrator.getByRole('link', { name: 'Call sheet' }).click()
+    await administrator.getByRole('heading', { name: 'A new call' }).waitFor()
+    await administrator.goBack()
     await administrator.getByRole('button', { name: 'Remove rowan', exact: true }).click()
     await administrator.getByRole('button', { name: 'Yes, remove rowan' }).click()
     await administrator.getByText('rowan is removed').waitFor()
@@ -90,6 +103,11 @@ async function visitor(): Promise<Page> {
   const page = await (await newVisitor(browser, widths[1])).newPage()
   page.setDefaultTimeout(30_000)
   return page
+}
+
+async function roleOf(name: string, page: Page): Promise<string | undefined> {
+  const { people } = await (await page.request.get(`${service.url}/api/people`)).json() as { people: { name: string, role: string }[] }
+  return people.find(person => person.name === name)?.role
 }
 
 async function lookAtBoth(page: Page, name: string): Promise<void> {

@@ -71,7 +71,7 @@ export type StaffPage = '/sheet' | '/bench' | '/people' | '/account'
 
 /** The pages of the helpline's people, and whose they are. */
 const staffPages: readonly { readonly page: StaffPage, readonly words: string, readonly roles: readonly Role[] }[] = [
-  { page: '/sheet', words: 'Call sheet', roles: ['volunteer', 'specialist'] },
+  { page: '/sheet', words: 'Call sheet', roles: ['volunteer', 'specialist', 'administrator'] },
   { page: '/bench', words: 'Bench', roles: ['specialist', 'administrator'] },
   { page: '/people', words: 'People', roles: ['administrator'] },
   { page: '/account', words: 'My account', roles: ['volunteer', 'specialist', 'administrator'] },

@@ -15,16 +15,23 @@ interface PersonLineProps {
 export function PersonLine({ person, mine, onChange }: PersonLineProps) {
   const { name } = person
   const [removing, setRemoving] = useState(false)
+  const [role, setRole] = useState<Role>(person.role)
   return (
     <li class="person">
       <p>
         <b>{name}</b>{mine && ' (you)'}{' '}
-        <span class="origin">since {dayInWords(person.madeAt)}, {person.codes ? 'one-time codes on' : 'no one-time codes'}, {person.sessions === 0 ? 'not signed in' : person.sessions === 1 ? 'signed in once' : `signed in ${person.sessions} times`}</span>
+        <span class="origin">since {dayInWords(person.madeAt)}, {person.codes ? 'one-time codes on' : 'no one-time codes'}, {signedInOn(person.sessions)}</span>
       </p>
       <div class="row">
-        <select class="role" aria-label={`Role of ${name}`} value={person.role} disabled={mine} onChange={event => onChange('role', { name, role: roleNamed(event.currentTarget.value) }, `${name} now has another role, and signs in anew.`)}>
-          {roleNames.map(row => <option key={row.role} value={row.role}>{row.words}</option>)}
-        </select>
+        {mine ? <span>{roleWords(person.role)}</span> : (
+          <form class="row" onSubmit={event => { event.preventDefault(); if (role !== person.role) onChange('role', { name, role }, `${name} is now ${roleWords(role).toLowerCase()}, and signs in anew.`) }}>
+            {/* Arrow keys choose; only the button changes anything. */}
+            <select class="role" aria-label={`Role of ${name}`} value={role} onChange={event => setRole(roleNamed(event.currentTarget.value))}>
+              {roleNames.map(row => <option key={row.role} value={row.role}>{row.words}</option>)}
+            </select>
+            <button type="submit" class="second" disabled={role === person.role} aria-label={`Change the role of ${name}`}>Change role</button>
+          </form>
+        )}
         <button type="button" class="quiet" disabled={person.sessions === 0} aria-label={`Sign ${name} out everywhere`} onClick={() => onChange('sign-out', { name }, `${name} is signed out everywhere.`)}>Sign out everywhere</button>
         {person.codes && !mine && <button type="button" class="quiet" aria-label={`Forget the one-time codes of ${name}`} onClick={() => onChange('forget-codes', { name }, `The one-time codes of ${name} are forgotten.`)}>Forget the codes</button>}
         {!mine && (removing
@@ -38,6 +45,15 @@ export function PersonLine({ person, mine, onChange }: PersonLineProps) {
       </div>
     </li>
   )
+}
+
+/** On how many devices somebody is signed in: each sign-in that still holds is one. */
+function signedInOn(sessions: number): string {
+  return sessions === 0 ? 'not signed in' : sessions === 1 ? 'signed in on 1 device' : `signed in on ${sessions} devices`
+}
+
+function roleWords(role: Role): string {
+  return roleNames.find(row => row.role === role)?.words ?? role
 }
 
 function roleNamed(value: string): Role {
