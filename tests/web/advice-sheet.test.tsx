@@ -2,7 +2,7 @@ import { renderToString as render } from 'preact-render-to-string'
 import { describe, expect, it } from 'vitest'
 import type { CaseStep, CheckCard } from '../../shared/index.js'
 import { AdviceSheet } from '../../src/web/case/advice-sheet.js'
-import { monthRuns } from '../../src/web/case/time-of-year.js'
+import { monthRuns, seasonsNamed } from '../../src/web/case/time-of-year.js'
 import { UnsettledChecks } from '../../src/web/case/unsettled-checks.js'
 
 type Conclusion = Extract<CaseStep, { kind: 'conclude' }>
@@ -47,6 +47,12 @@ describe('the advice', () => {
     expect(closed).not.toContain('Look at this')
   })
 
+  it('heads what it says of sprays by whether one is called for', () => {
+    const sprayed = { ...conclusion().card, spray: 'Read the label first: the label is the law.' }
+    expect(render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion()} headingRef={null} />)).toContain('<h4>No spray</h4>')
+    expect(render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ card: sprayed })} headingRef={null} />)).toContain('<h4>Spraying</h4>')
+  })
+
   it('says nothing of turns and reports when there are none', () => {
     const html = render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ watched: [], others: [] })} headingRef={null} />)
     expect(html).not.toMatch(/What would change this|We cannot rule this out|What else it could be/)
@@ -63,6 +69,18 @@ describe('the time of year in the advice', () => {
     expect(html).toContain('By winter we mean December to February.')
     expect(html).toContain('You asked in November. Do each step in its own month.')
     expect(html).not.toContain('By spring')
+  })
+
+  it.each([
+    ['Grow summer squash elsewhere.', []], ['Water it from a spring.', []], ['The mites spend the winter on the twigs.', []], ['Set traps in winter moth months.', []],
+    ['Plant in spring or autumn.', ['spring', 'autumn']], ['Cut in late winter or early spring.', ['spring', 'winter']], ['Wait until next spring.', ['spring']], ['Look by midsummer.', ['summer']],
+  ])('takes %j as the times %j', (step, seasons) => {
+    expect(seasonsNamed({ doNow: [step], nextYear: [], spray: '' }).map(({ season }) => season)).toEqual(seasons)
+  })
+
+  it('reads only steps: what the problem did last winter is no time to do anything', () => {
+    const past = { ...conclusion().card, bottomLine: 'It came in winter.', notWorthDoing: ['Cutting in summer.'] }
+    expect(render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ card: past })} headingRef={null} />)).not.toContain('we mean')
   })
 
   it('says nothing where no step is bound to a month', () => {

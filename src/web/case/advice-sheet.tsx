@@ -54,7 +54,7 @@ export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, on
       <Part title={words.notWorth} lines={card.notWorthDoing} />
       <Part title={words.nextYear} lines={card.nextYear} />
       <TimeOfYear card={card} askedOn={askedOn} />
-      <div class="part"><h4>{words.spray}</h4><p>{card.spray}</p></div>
+      <div class="part"><h4>{NO_SPRAY.test(card.spray) ? words.noSpray : words.spray}</h4><p>{card.spray}</p></div>
       <div class="part"><h4>{words.why}</h4>
         <div>
           <p>{card.what}{card.agent !== null && <> {words.cause}: <i>{card.agent}</i>.</>}</p>
@@ -101,6 +101,9 @@ function TimeOfYear({ card, askedOn }: { readonly card: AdviceCard, readonly ask
     </div>
   )
 }
+
+/** How the service begins what it says of spraying where none is called for. */
+const NO_SPRAY = /^No spray\b/
 
 function Sources({ card }: { readonly card: AdviceCard }) {
   const words = useSheetWording().advice

@@ -8,12 +8,15 @@ export interface NamedSeason {
 
 export type Season = keyof typeof SEASONS
 
-/** The seasons that an advice's steps name, in the order of the year: 'rake in autumn' is of no use without a month to a beginner. */
-export function seasonsNamed(card: Pick<AdviceCard, 'doNow' | 'notWorthDoing' | 'nextYear' | 'spray' | 'bottomLine'>): readonly NamedSeason[] {
-  const text = [card.bottomLine, ...card.doNow, ...card.notWorthDoing, ...card.nextYear, card.spray].join('\n')
-  return (Object.keys(SEASONS) as Season[])
-    .filter(season => new RegExp(`\\b(?:mid)?${season}\\b`, 'i').test(text))
-    .map(season => ({ season, months: SEASONS[season] }))
+/**
+ * The seasons in which an advice's steps are done, in the order of the year: 'rake in autumn' is of no use without a
+ * month to a beginner. Only steps are read, and only where the season says when: 'summer squash', 'water from a spring'
+ * and 'the mites spend the winter there' are no time to do anything.
+ */
+export function seasonsNamed(card: Pick<AdviceCard, 'doNow' | 'nextYear' | 'spray'>): readonly NamedSeason[] {
+  const steps = [...card.doNow, ...card.nextYear, card.spray]
+  const named = new Set(steps.flatMap(step => [...step.matchAll(WHEN)].flatMap(([said]) => [...said.toLowerCase().matchAll(SEASON)].map(([, season]) => season))))
+  return (Object.keys(SEASONS) as Season[]).filter(season => named.has(season)).map(season => ({ season, months: SEASONS[season] }))
 }
 
 /**
@@ -34,3 +37,14 @@ const ALL_MONTHS = Array.from({ length: 12 }, (_, place) => place + 1)
 
 /** Meteorological seasons of the northern half of the world: whole months, three each (World Meteorological Organization practice; from memory). */
 const SEASONS = { spring: [3, 4, 5], summer: [6, 7, 8], autumn: [9, 10, 11], winter: [12, 1, 2] } as const
+
+const ANY_SEASON = '(?:mid)?(?:spring|summer|autumn|winter)'
+const SEASON = /(spring|summer|autumn|winter)/g
+
+/** A word of time, then one season or several. A season that only describes something ('in winter squash') says no time. */
+const WHEN = new RegExp(
+  String.raw`\b(?:in|by|from|until|till|before|after|during|each|every|all|next|this|late|early)[\s,]+`
+  + String.raw`(?:(?:the|early|late|next|this|each|every|and|or|to|until|in|by|${ANY_SEASON})[\s,]+)*`
+  + String.raw`${ANY_SEASON}\b(?!['’-])(?!\s+(?:squash|moths?|chafers?|flowers?|bulbs?|onions?|cabbages?|rows?|oils?|nights?|cold|sun)\b)`,
+  'gi',
+)
