@@ -25,7 +25,7 @@ export const TicketRow = z.object({
   /** When the region aims to have answered it; null while it does not wait for the helpline (asked back, sample, settled). */
   dueAt: z.string().nullable(),
   late: z.boolean(),
-  /** The problem it was settled as, or the likeliest so far; null when none leads. */
+  /** The problem it was settled as, or the likeliest so far, where its share is at least a half; else null. */
   problemName: z.string().nullable(),
 }).meta({ id: 'TicketRow' })
 

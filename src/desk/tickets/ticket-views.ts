@@ -19,13 +19,17 @@ import { problemOf } from './sought.js'
 import { standingOf } from './standing.js'
 import { openMoves, ticketStateOf } from './ticket-moves.js'
 
+/** A problem is called the likeliest only from this share on: below even odds it is more likely another. */
+const LEADS_FROM = 0.5
+
 /** One row of the list of tickets. */
 export async function ticketRow(room: Room, ticket: TicketWithTaker): Promise<TicketRow> {
   const { guide } = room.knowledge()
   const file = await caseOf(room.db, ticket)
   const reading = readCaseFile(guide, file)
   const host = reading.host === null ? null : hostNamed(guide, reading.host)
-  const problem = problemOf(ticket, reading)
+  const leads = (reading.differential[0]?.probability ?? 0) >= LEADS_FROM
+  const problem = ticket.reply !== null || leads ? problemOf(ticket, reading) : null
   const settledAs = ticket.reply === null ? null : replyFromText(ticket.reply).problemName
   return {
     ticket: String(ticket.id), state: ticketStateOf(ticket), openedAt: ticket.opened_at, words: file.words[0] ?? '',
