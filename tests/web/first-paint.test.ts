@@ -5,7 +5,7 @@ import { gzipSync } from 'node:zlib'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { MAX_PHOTO_BYTES, MAX_PHOTOS, PHOTO_KINDS } from '../../shared/index.js'
 import { buildWeb } from '../../src/web/build-web.js'
-import { KINDS, MOST_BYTES, MOST_PHOTOS } from '../../src/web/case/photo-box.js'
+import { KINDS, MOST_BYTES, MOST_PHOTOS } from '../../src/web/case/photo-limits.js'
 
 describe('the panel’s script', () => {
   let folder: string

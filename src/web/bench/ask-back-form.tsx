@@ -1,12 +1,15 @@
 import { useState } from 'preact/hooks'
 import type { AskBack, TicketView } from '../../../shared/index.js'
 import { bestFitting } from '../case/best-fitting.js'
+import { useKeptFields } from '../case/kept-fields.js'
 import { useRows } from '../case/use-rows.js'
 import type { StaffService } from '../wire/staff-service.js'
 import { checksInOrder, type OfferedCheck } from './checks-in-order.js'
 import { WorkForm } from './work-form.js'
 
 interface AskBackFormProps {
+  /** Names this form of this ticket, to keep what is written in it. */
+  readonly place: string
   readonly service: StaffService
   readonly view: TicketView
   readonly sending: boolean
@@ -15,18 +18,16 @@ interface AskBackFormProps {
 }
 
 /** What the specialist wants to know from the asker: checks picked from the guide, photos, and words of their own. */
-export function AskBackForm({ service, view, sending, onSend, onLeave }: AskBackFormProps) {
+export function AskBackForm({ place, service, view, sending, onSend, onLeave }: AskBackFormProps) {
   const rows = useRows(view.case.place.host?.host ?? 'any', key => service.checks(key))
   const [typed, setTyped] = useState('')
-  const [checks, setChecks] = useState<readonly string[]>([])
-  const [photos, setPhotos] = useState(false)
-  const [text, setText] = useState('')
+  const [{ checks, photos, text }, keep] = useKeptFields(place, EMPTY, 'tab')
   const [fault, setFault] = useState<string | null>(null)
 
   const offered = checksInOrder(view.case, rows.kind === 'here' ? rows.value.checks : [])
   const picked = offered.filter(row => checks.includes(row.check.id))
   const fitting = bestFitting(offered.filter(row => !picked.includes(row)), row => [row.check.ask], typed, 7)
-  const pick = (id: string, on: boolean) => setChecks(on ? [...checks, id] : checks.filter(other => other !== id))
+  const pick = (id: string, on: boolean) => keep({ checks: on ? [...checks, id] : checks.filter(other => other !== id) })
   const line = (row: OfferedCheck) => (
     <li key={row.check.id}>
       <label class="check-pick">
@@ -64,14 +65,16 @@ export function AskBackForm({ service, view, sending, onSend, onLeave }: AskBack
         <ul>{fitting.shown.map(line)}</ul>
         {fitting.hidden > 0 && <p class="hint">{fitting.hidden} more. Type to find them.</p>}
       </fieldset>
-      <label class="check-pick"><input type="checkbox" checked={photos} onChange={event => setPhotos(event.currentTarget.checked)} /> <span>Ask for photos</span></label>
+      <label class="check-pick"><input type="checkbox" checked={photos} onChange={event => keep({ photos: event.currentTarget.checked })} /> <span>Ask for photos</span></label>
       <div class="field">
         <label for="ask-back-text">In your own words <span class="hint">if you like</span></label>
-        <textarea id="ask-back-text" rows={3} maxLength={4000} value={text} onInput={event => setText(event.currentTarget.value)} />
+        <textarea id="ask-back-text" rows={3} maxLength={4000} value={text} onInput={event => keep({ text: event.currentTarget.value })} />
       </div>
     </WorkForm>
   )
 }
+
+const EMPTY: { readonly checks: readonly string[], readonly photos: boolean, readonly text: string } = { checks: [], photos: false, text: '' }
 
 /** More than this at once and askers give up half way. */
 const MOST_CHECKS = 6

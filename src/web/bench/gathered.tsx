@@ -19,7 +19,7 @@ export function Gathered({ view, region }: { readonly view: TicketView, readonly
         <SpecimenLabel view={file} districtName={region?.districts.find(row => row.district === file.district)?.name ?? file.district} />
       </div>
       <PlaceGuesses view={file} />
-      {file.lines.length === 0 ? <div class="step"><p class="hint">No check was answered.</p></div> : <FilledLines lines={file.lines} />}
+      {file.lines.length === 0 ? <div class="step"><p class="hint">No check was answered.</p></div> : <FilledLines lines={file.lines} placed={file.place.host !== null} />}
       {file.notes.length > 0 && (
         <section class="step notes">
           <h3>Notes of the call</h3>

@@ -12,6 +12,7 @@ interface OpenFormProps {
   readonly service: StaffService
   readonly view: TicketView
   readonly me: string
+  readonly sendsMail: boolean
   readonly sending: boolean
   readonly onSend: <Path extends keyof TicketChangeBodies>(path: Path, body: TicketChangeBodies[Path]) => void
   readonly onLeave: () => void
@@ -19,14 +20,20 @@ interface OpenFormProps {
 
 /** The part of the sheet that is being filled in. */
 export function OpenForm({ form, onSend, ...rest }: OpenFormProps) {
+  const place = formPlace(rest.view.ticket, form)
   switch (form) {
     case 'answer': return <SettleForm {...rest} onSend={body => onSend(rest.view.moves.includes('amend') ? 'amend' : 'settle', body)} />
-    case 'ask back': return <AskBackForm {...rest} onSend={body => onSend('ask-back', body)} />
-    case 'sample': return <SampleForm {...rest} onSend={body => onSend('samples', body)} />
-    case 'result': return <ResultForm {...rest} onSend={body => onSend('results', body)} />
+    case 'ask back': return <AskBackForm {...rest} place={place} onSend={body => onSend('ask-back', body)} />
+    case 'sample': return <SampleForm {...rest} place={place} onSend={body => onSend('samples', body)} />
+    case 'result': return <ResultForm {...rest} place={place} onSend={body => onSend('results', body)} />
     case 'hand on': return <HandOnForm {...rest} onSend={body => onSend('hand-on', body)} />
-    case 'note': return <NoteForm {...rest} onSend={body => onSend('notes', body)} />
-    case 'kin': return <KinForm {...rest} onSend={(path, ticket) => onSend(path, { ticket })} />
+    case 'note': return <NoteForm {...rest} place={place} onSend={body => onSend('notes', body)} />
+    case 'kin': return <KinForm {...rest} place={place} onSend={(path, ticket) => onSend(path, { ticket })} />
     case 'reopen': return <ReopenForm {...rest} onSend={() => onSend('reopen', undefined)} />
   }
+}
+
+/** The name of one form of one ticket, by which what is written in it is kept. */
+export function formPlace(ticket: string, form: FormName): string {
+  return `ticket ${ticket}, ${form}`
 }

@@ -6,7 +6,9 @@ import { CasebookWish } from './casebook-wish.js'
 interface SettleReviewProps {
   readonly service: StaffService
   readonly view: TicketView
-  /** The end as a heading. */
+  /** False where the service sends no mail: then nobody is told. */
+  readonly sendsMail: boolean
+  /** The end as the asker reads it above the text. */
   readonly title: string
   readonly answer: Pick<SettleTicket, 'text' | 'outcome'>
   readonly sending: boolean
@@ -15,7 +17,7 @@ interface SettleReviewProps {
 }
 
 /** The answer as the asker will read it, before it goes, with what the case leaves behind. The one place where it is sent. */
-export function SettleReview({ service, view, title, answer, sending, onBack, onSend }: SettleReviewProps) {
+export function SettleReview({ service, view, sendsMail, title, answer, sending, onBack, onSend }: SettleReviewProps) {
   const amends = view.moves.includes('amend')
   const heading = useRef<HTMLHeadingElement>(null)
   const [review, setReview] = useState<Review | null>(null)
@@ -40,7 +42,7 @@ export function SettleReview({ service, view, title, answer, sending, onBack, on
       <h3 id="review-title" tabIndex={-1} ref={heading}>Read it once more</h3>
       <p class="hint">
         {amends ? 'The asker still reads the answer before. It stays here, among the earlier ones.' : 'Nothing has gone out yet.'}{' '}
-        {view.contactGiven ? 'Whoever left an address is told, and reads it by their link.' : 'The asker left no contact and reads it by their private link.'}
+        {!view.contactGiven ? 'The asker left no contact and reads it by their private link.' : sendsMail ? 'Whoever left an address is told, and reads it by their link.' : 'This service sends no mail: the asker reads it when they come back by their private link.'}
       </p>
       <div class="as-read">
         <p class="kicker">The specialist’s answer</p>

@@ -1,31 +1,34 @@
 import { useState } from 'preact/hooks'
 import type { HandOn, NoteForColleagues, RecordResult, SendSample, TicketView } from '../../../shared/index.js'
+import { useKeptFields } from '../case/kept-fields.js'
 import { useRows } from '../case/use-rows.js'
 import type { StaffService } from '../wire/staff-service.js'
 import { WorkForm } from './work-form.js'
 
 interface SmallFormProps<Body> {
+  /** Names this form of this ticket, to keep what is written in it. */
+  readonly place: string
   readonly sending: boolean
   readonly onSend: (body: Body) => void
   readonly onLeave: () => void
 }
 
 /** A note that only colleagues see. */
-export function NoteForm({ sending, onSend, onLeave }: SmallFormProps<NoteForColleagues>) {
-  const [text, setText] = useState('')
+export function NoteForm({ place, sending, onSend, onLeave }: SmallFormProps<NoteForColleagues>) {
+  const [{ text }, keep] = useKeptFields(place, { text: '' }, 'tab')
   const [fault, setFault] = useState<string | null>(null)
   return (
     <WorkForm
       title="Note for colleagues" submit="Keep the note" sending={sending} fault={fault} onLeave={onLeave}
       onSubmit={() => { if (text.trim() === '') setFault('Please write the note first.'); else onSend({ text: text.trim() }) }}
     >
-      <LongField id="colleague-note" label="Only colleagues see it" rows={3} value={text} onInput={setText} />
+      <LongField id="colleague-note" label="Only colleagues see it" rows={3} value={text} onInput={next => keep({ text: next })} />
     </WorkForm>
   )
 }
 
 /** The colleague who goes on with the ticket. */
-export function HandOnForm({ service, me, sending, onSend, onLeave }: SmallFormProps<HandOn> & { readonly service: StaffService, readonly me: string }) {
+export function HandOnForm({ service, me, sending, onSend, onLeave }: Omit<SmallFormProps<HandOn>, 'place'> & { readonly service: StaffService, readonly me: string }) {
   const rows = useRows('colleagues', () => service.colleagues())
   const [to, setTo] = useState('')
   const [fault, setFault] = useState<string | null>(null)
@@ -49,10 +52,9 @@ export function HandOnForm({ service, me, sending, onSend, onLeave }: SmallFormP
 }
 
 /** A sample that goes to a laboratory. */
-export function SampleForm({ view, sending, onSend, onLeave }: SmallFormProps<SendSample> & { readonly view: TicketView }) {
+export function SampleForm({ place, view, sending, onSend, onLeave }: SmallFormProps<SendSample> & { readonly view: TicketView }) {
   const advised = view.case.step.kind === 'hand-over' ? view.case.step.sample : null
-  const [number, setNumber] = useState('')
-  const [packed, setPacked] = useState('')
+  const [{ number, packed }, keep] = useKeptFields(place, { number: '', packed: '' }, 'tab')
   const [fault, setFault] = useState<string | null>(null)
   return (
     <WorkForm
@@ -63,17 +65,17 @@ export function SampleForm({ view, sending, onSend, onLeave }: SmallFormProps<Se
       }}
     >
       {advised !== null && <p class="hint">The guide says: {advised.ask} {advised.how}</p>}
-      <ShortField id="sample-number" label="Number on the packet" value={number} onInput={setNumber} />
-      <LongField id="sample-packed" label="What was packed" rows={3} value={packed} onInput={setPacked} />
+      <ShortField id="sample-number" label="Number on the packet" value={number} onInput={next => keep({ number: next })} />
+      <LongField id="sample-packed" label="What was packed" rows={3} value={packed} onInput={next => keep({ packed: next })} />
     </WorkForm>
   )
 }
 
 /** What the laboratory found. */
-export function ResultForm({ view, sending, onSend, onLeave }: SmallFormProps<RecordResult> & { readonly view: TicketView }) {
+export function ResultForm({ place, view, sending, onSend, onLeave }: SmallFormProps<RecordResult> & { readonly view: TicketView }) {
   const open = view.samples.filter(sample => sample.result === null)
-  const [number, setNumber] = useState(open[0]?.number ?? '')
-  const [text, setText] = useState('')
+  const [{ number: chosen, text }, keep] = useKeptFields(place, { number: '', text: '' }, 'tab')
+  const number = open.some(sample => sample.number === chosen) ? chosen : open[0]?.number ?? ''
   const [fault, setFault] = useState<string | null>(null)
   return (
     <WorkForm
@@ -82,17 +84,17 @@ export function ResultForm({ view, sending, onSend, onLeave }: SmallFormProps<Re
     >
       <div class="field short">
         <label for="result-number">Sample</label>
-        <select id="result-number" value={number} onChange={event => setNumber(event.currentTarget.value)}>
+        <select id="result-number" value={number} onChange={event => keep({ number: event.currentTarget.value })}>
           {open.map(sample => <option key={sample.number} value={sample.number}>{sample.number}</option>)}
         </select>
       </div>
-      <LongField id="result-text" label="What was found" rows={4} value={text} onInput={setText} />
+      <LongField id="result-text" label="What was found" rows={4} value={text} onInput={next => keep({ text: next })} />
     </WorkForm>
   )
 }
 
 /** Taking an answer back is told to the asker, so it is asked twice. */
-export function ReopenForm({ sending, onSend, onLeave }: SmallFormProps<undefined>) {
+export function ReopenForm({ sending, onSend, onLeave }: Omit<SmallFormProps<undefined>, 'place'>) {
   return (
     <WorkForm title="Take the answer back?" submit="Take it back and open the ticket" sending={sending} start="button.main" onLeave={onLeave} onSubmit={() => onSend(undefined)}>
       <p>The asker no longer sees the answer, and the ticket is open again. The answer stays here, among the earlier ones. To mend a word, change the answer instead.</p>

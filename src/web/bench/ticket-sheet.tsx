@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { RegionView, TicketView } from '../../../shared/index.js'
+import { forgetFields } from '../case/kept-fields.js'
 import { FlagCards } from '../case/flag-cards.js'
 import { SimilarSettled } from '../case/similar-settled.js'
 import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
@@ -12,7 +13,7 @@ import { Gathered } from './gathered.js'
 import { HistoryLines } from './history-lines.js'
 import { keepDraft } from './kept-draft.js'
 import { KinTickets } from './kin-tickets.js'
-import { OpenForm } from './open-form.js'
+import { formPlace, OpenForm } from './open-form.js'
 import { PhotoStrip } from './photo-strip.js'
 import { ReplyCards } from './reply-cards.js'
 import { stateInWords } from './state-in-words.js'
@@ -45,6 +46,7 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
   async function send<Path extends keyof TicketChangeBodies>(path: Path, body: TicketChangeBodies[Path]): Promise<void> {
     if (!await change(path, body)) return
     if (path === 'settle' || path === 'amend') keepDraft(ticket, null)
+    else if (form !== null) forgetFields(formPlace(ticket, form))
     leave()
   }
   const actions = view === null ? [] : ticketActions(view)
@@ -82,7 +84,7 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
                   <p class="row">{actions.map((action, place) => <button type="button" key={action.key} class={place === 0 ? 'main' : 'second'} disabled={sending} onClick={() => run(action)}>{action.words}<kbd>{action.key}</kbd></button>)}</p>
                 </div>
               )
-              : <OpenForm key={form} form={form} service={service} view={view} me={me} sending={sending} onSend={(path, body) => void send(path, body)} onLeave={leave} />}
+              : <OpenForm key={form} form={form} service={service} view={view} me={me} sendsMail={region?.sendsMail ?? false} sending={sending} onSend={(path, body) => void send(path, body)} onLeave={leave} />}
             <HistoryLines view={view} />
           </>
         )}

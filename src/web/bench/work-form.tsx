@@ -28,7 +28,7 @@ export function WorkForm({ title, submit, sending, fault = null, start = 'input,
       {fault !== null && <p class="fault" role="alert">{fault}</p>}
       <p class="row">
         <button type="submit" class="main" disabled={sending}>{sending ? 'Sending …' : submit}<kbd>Ctrl Enter</kbd></button>
-        <button type="button" class="quiet" onClick={onLeave}>Leave it<kbd>Esc</kbd></button>
+        <button type="button" class="quiet" onClick={onLeave}>Leave it<kbd>Esc</kbd></button> <span class="hint">What you wrote is kept.</span>
       </p>
     </form>
   )

@@ -12,18 +12,25 @@ interface AfterHandOverProps {
   /** Address of the page that shows this sheet. */
   readonly address: string
   readonly answerWithinHours: number | null
+  /** False where the service sends no mail: then the link is the way back. */
+  readonly sendsMail: boolean
   /** True while a check is still open below. */
   readonly mayGoOn: boolean
   readonly headingRef: Ref<HTMLHeadingElement>
   readonly onLook: () => void
   readonly onLookAt: (check: CheckCard) => void
+  /** Sends words of the asker's own; left out where the sheet takes none now. */
+  readonly onWrite: ((words: string) => void) | undefined
+  /** How many times the asker has written so far. */
+  readonly wordsSoFar: number
+  readonly disabled: boolean
   /** The photos of the sheet, with the way to add one. */
   readonly photos: ComponentChildren
 }
 
 /** What stands on the sheet once a specialist has it: when to expect an answer, the way back, then the answer. */
 export function AfterHandOver(props: AfterHandOverProps) {
-  const { ticket, address, answerWithinHours, mayGoOn, headingRef, onLook, onLookAt, photos } = props
+  const { ticket, address, answerWithinHours, sendsMail, mayGoOn, headingRef, onLook, onLookAt, onWrite, wordsSoFar, disabled, photos } = props
   const words = useSheetWording().after
   const answered = ticket.reply !== null
   useEffect(() => {
@@ -47,15 +54,17 @@ export function AfterHandOver(props: AfterHandOverProps) {
     )
   }
   const question = ticket.askedBack
+  // While it is the asker's turn no time of ours runs.
+  const awaitsAsker = question !== null && !question.answered
   const heading = ticket.sample !== null && ticket.state === 'sent as a sample' ? words.sample : ticket.state === 'waiting' ? words.waiting : words.taken
   return (
     <>
-    {question !== null && <AskedBackPart question={question} headingRef={headingRef} onLookAt={onLookAt} />}
+    {question !== null && <AskedBackPart question={question} headingRef={headingRef} onLookAt={onLookAt} onWrite={onWrite} wordsSoFar={wordsSoFar} disabled={disabled} />}
     <div class="step waiting">
       {question === null && <h3 class="step-title" tabIndex={-1} ref={headingRef}>{heading}</h3>}
       {ticket.sample !== null && <p>{words.sampleNumber(ticket.sample.number)}</p>}
-      {answerWithinHours !== null && <p>{words.within(answerWithinHours)}</p>}
-      <p>{ticket.contactGiven ? words.contact : words.noContact}</p>
+      {answerWithinHours !== null && !awaitsAsker && <p>{words.within(answerWithinHours)}</p>}
+      <p>{!ticket.contactGiven ? words.noContact : sendsMail ? words.contact : words.contactNoMail}</p>
       <PrivateLink address={address} />
       <p><button type="button" class="quiet" onClick={onLook}>{words.look}</button></p>
       {mayGoOn && <p>{words.goOn}</p>}

@@ -1,5 +1,7 @@
 import type { ComponentChildren, Ref } from 'preact'
 import type { CaseView, CheckCard } from '../../../shared/index.js'
+import { LONGEST_WORDS } from './longest-words.js'
+import { useSentWords } from './use-sent-words.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 
 type Question = NonNullable<NonNullable<CaseView['ticket']>['askedBack']>
@@ -8,13 +10,19 @@ interface AskedBackProps {
   readonly question: Question
   readonly headingRef: Ref<HTMLHeadingElement>
   readonly onLookAt: (check: CheckCard) => void
+  /** Sends an answer in the asker's own words; left out where the sheet takes none now. */
+  readonly onWrite: ((words: string) => void) | undefined
+  /** How many times the asker has written so far. */
+  readonly wordsSoFar: number
+  readonly disabled: boolean
   /** The place for photos, when they are wanted. */
   readonly children?: ComponentChildren
 }
 
-/** What the specialist wants to know: words, the checks chosen, photos. Each answer goes to them at once. */
-export function AskedBackPart({ question, headingRef, onLookAt, children }: AskedBackProps) {
+/** What the specialist wants to know: words, the checks chosen, photos, with a place for an answer in words. Each answer goes to them at once. */
+export function AskedBackPart({ question, headingRef, onLookAt, onWrite, wordsSoFar, disabled, children }: AskedBackProps) {
   const words = useSheetWording().askedBack
+  const { typed, type, send } = useSentWords(wordsSoFar)
   return (
     <div class="step waiting asked-back">
       <h3 class="step-title" tabIndex={-1} ref={headingRef}>{question.answered ? words.answered : words.title}</h3>
@@ -31,6 +39,13 @@ export function AskedBackPart({ question, headingRef, onLookAt, children }: Aske
             ))}
           </ul>
         </section>
+      )}
+      {onWrite !== undefined && (
+        <form class="field" onSubmit={event => { event.preventDefault(); if (!disabled) send(onWrite) }}>
+          <label for="asked-back-answer">{words.answer}</label>
+          <textarea id="asked-back-answer" rows={3} maxLength={LONGEST_WORDS} value={typed} onInput={event => type(event.currentTarget.value)} />
+          <p class="row"><button type="submit" class="main" disabled={disabled}>{words.send}</button></p>
+        </form>
       )}
       {question.photos && <p>{words.photos}</p>}
       {children}

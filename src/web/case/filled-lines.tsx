@@ -5,6 +5,8 @@ import { CANT_LOOK, NOT_SURE } from './check-line.js'
 
 interface FilledLinesProps {
   readonly lines: readonly Line[]
+  /** False until the plant is chosen: before that there is no way to be off. */
+  readonly placed: boolean
   /** Check whose line is open for a new answer; it is drawn by `openLine`. */
   readonly changing?: string | null
   /** Check that is being asked once more. */
@@ -15,21 +17,22 @@ interface FilledLinesProps {
 }
 
 /** The answered checks as numbered, filled-in lines of the sheet, each open to change. */
-export function FilledLines({ lines, changing = null, again = null, openLine, onChange, disabled = false }: FilledLinesProps) {
+export function FilledLines({ lines, placed, changing = null, again = null, openLine, onChange, disabled = false }: FilledLinesProps) {
   const words = useSheetWording().lines
   if (lines.length === 0) return null
+  const isOff = (line: Line) => placed && !line.onPath && counts(line)
   return (
     <ol class="lines" aria-label={words.title}>
       {lines.map((line, place) => line.check.id === changing && openLine !== undefined
         ? <li class="line open" key={line.check.id}>{openLine(line, place + 1)}</li>
         : (
-          <li class={line.onPath || !counts(line) ? 'line' : 'line off-path'} key={line.check.id}>
+          <li class={isOff(line) ? 'line off-path' : 'line'} key={line.check.id}>
             <span class="number">{place + 1}</span>
             <span class="line-label">{line.check.ask}</span>
             <span class="line-answer">
               <span class="written">{line.answer}</span>
               {line.from !== 'asked' && <span class="origin">{words.origin[line.from]}</span>}
-              {line.check.id === again ? <span class="origin">{words.again}</span> : !line.onPath && counts(line) && <span class="origin">{words.offPath}</span>}
+              {line.check.id === again ? <span class="origin">{words.again}</span> : isOff(line) && <span class="origin">{words.offPath}</span>}
             </span>
             {onChange !== undefined && (
               <button type="button" class="quiet" disabled={disabled} aria-label={words.changeLine(line.check.ask)} onClick={() => onChange(line)}>

@@ -1,12 +1,18 @@
 import type { ComponentChildren, Ref } from 'preact'
-import { useLayoutEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { Contact, HandOver } from '../../../shared/index.js'
+import { useKeptFields } from './kept-fields.js'
 import { LONGEST_WORDS } from './longest-words.js'
+import { onTheWay, type PhotosOnTheWay } from './photo-uploads.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 
 interface HandOverFormProps {
+  /** The case, to keep what is written here while the form is left. */
+  readonly link: string
   readonly disabled: boolean
   readonly sending: boolean
+  /** False where the service sends no mail: then none is promised. */
+  readonly sendsMail: boolean
   readonly headingRef: Ref<HTMLHeadingElement>
   /** Puts the focus in the first field, for those who work by keys. */
   readonly startInField?: boolean
@@ -14,18 +20,22 @@ interface HandOverFormProps {
   readonly children?: ComponentChildren
   /** The photos of the sheet, with the way to add one. */
   readonly photos?: ComponentChildren
+  /** What of the photos is not here yet: the hand-over waits for it, or asks. */
+  readonly photosOnTheWay?: PhotosOnTheWay
   readonly onHandOver: (body: Omit<HandOver, 'revision'>) => void
   readonly onLeave?: (() => void) | undefined
 }
 
 /** The way to a specialist: contact if the asker likes, a note if there is more to say. */
-export function HandOverForm({ disabled, sending, headingRef, startInField = false, children, photos, onHandOver, onLeave }: HandOverFormProps) {
-  const words = useSheetWording().handOver
-  const [name, setName] = useState('')
-  const [email, setEmail] = useState('')
-  const [phone, setPhone] = useState('')
-  const [note, setNote] = useState('')
+export function HandOverForm({ link, disabled, sending, sendsMail, headingRef, startInField = false, children, photos, photosOnTheWay = NONE_ON_THE_WAY, onHandOver, onLeave }: HandOverFormProps) {
+  const { handOver: words, photos: photoWords } = useSheetWording()
+  // Contact details stay with the screen: the next person at this browser must not find them.
+  const [{ name, email, phone, note }, keep] = useKeptFields(handOverPlace(link), NOTHING, 'screen')
   const [faults, setFaults] = useState<{ email?: string, phone?: string }>({})
+
+  /** A finished hand-over that waits for photos. */
+  const [waiting, setWaiting] = useState<Omit<HandOver, 'revision'> | null>(null)
+  const { underWay, failed, share } = photosOnTheWay
 
   const firstField = useRef<HTMLInputElement>(null)
   useLayoutEffect(() => { if (startInField) firstField.current?.focus() }, [startInField])
@@ -39,17 +49,25 @@ export function HandOverForm({ disabled, sending, headingRef, startInField = fal
     setFaults(found)
     if (found.email !== undefined || found.phone !== undefined) return
     const contact = filledIn({ name, email, phone })
-    onHandOver({ ...(contact === null ? {} : { contact }), ...(note.trim() === '' ? {} : { note: note.trim() }) })
+    const body = { ...(contact === null ? {} : { contact }), ...(note.trim() === '' ? {} : { note: note.trim() }) }
+    if (underWay === 0 && failed === 0) onHandOver(body)
+    else setWaiting(body)
   }
+  // Photos that have all arrived let it go by itself; one that failed is asked about.
+  useEffect(() => {
+    if (waiting === null || underWay > 0 || failed > 0) return
+    setWaiting(null)
+    onHandOver(waiting)
+  }, [waiting, underWay, failed])
 
-  const field = (label: string, key: 'name' | 'email' | 'phone', value: string, set: (value: string) => void, fault?: string) => (
+  const field = (label: string, key: 'name' | 'email' | 'phone', value: string, fault?: string) => (
     <div class="field">
       <label for={`contact-${key}`}>{label} <span class="hint">{words.optional}</span></label>
       <input
         id={`contact-${key}`} list={undefined} ref={key === 'name' ? firstField : null} type={key === 'name' ? 'text' : key === 'email' ? 'email' : 'tel'} value={value}
         autocomplete={key === 'phone' ? 'tel' as const : key} maxLength={key === 'phone' ? 40 : 120}
         aria-invalid={fault !== undefined} {...(fault === undefined ? {} : { 'aria-describedby': `fault-${key}` })}
-        onInput={event => set(event.currentTarget.value)}
+        onInput={event => keep({ [key]: event.currentTarget.value })}
       />
       {fault !== undefined && <p class="fault" id={`fault-${key}`} role="alert">{fault}</p>}
     </div>
@@ -61,26 +79,46 @@ export function HandOverForm({ disabled, sending, headingRef, startInField = fal
       {children}
       <p>{words.lead}</p>
       <fieldset>
-        <legend>{words.contactLead}</legend>
+        <legend>{sendsMail ? words.contactLead : words.contactLeadNoMail}</legend>
         <div class="contact">
-          {field(words.name, 'name', name, setName)}
-          {field(words.email, 'email', email, setEmail, faults.email)}
-          {field(words.phone, 'phone', phone, setPhone, faults.phone)}
+          {field(words.name, 'name', name)}
+          {field(words.email, 'email', email, faults.email)}
+          {field(words.phone, 'phone', phone, faults.phone)}
         </div>
         <p class="hint">{words.privacy}</p>
       </fieldset>
       <div class="field">
         <label for="hand-over-note">{words.note}</label>
-        <textarea id="hand-over-note" rows={3} maxLength={LONGEST_WORDS} value={note} onInput={event => setNote(event.currentTarget.value)} />
+        <textarea id="hand-over-note" rows={3} maxLength={LONGEST_WORDS} value={note} onInput={event => keep({ note: event.currentTarget.value })} />
       </div>
       {photos}
+      {waiting !== null && (
+        <div class="waits">
+          {underWay > 0
+            ? <p role="status">{photoWords.onTheWay(Math.round(share * 100))}</p>
+            : <p role="alert">{photoWords.someFailed(failed)}</p>}
+          <p class="row">
+            <button type="button" class="second" disabled={disabled} onClick={() => { setWaiting(null); onHandOver(waiting) }}>{photoWords.without}</button>
+            <button type="button" class="quiet" onClick={() => setWaiting(null)}>{words.cancel}</button>
+          </p>
+        </div>
+      )}
       <p class="row">
-        <button type="submit" class="main" disabled={disabled}>{sending ? words.sending : words.submit}</button>
+        <button type="submit" class="main" disabled={disabled || (waiting !== null && underWay > 0)}>{sending ? words.sending : words.submit}</button>
         {onLeave !== undefined && <button type="button" class="quiet" onClick={onLeave}>{words.cancel}</button>}
       </p>
     </form>
   )
 }
+
+/** The name of a case's hand-over form, by which what is written in it is kept until it is sent. */
+export function handOverPlace(link: string): string {
+  return `hand over ${link}`
+}
+
+const NONE_ON_THE_WAY = onTheWay([])
+
+const NOTHING = { name: '', email: '', phone: '', note: '' }
 
 /** The contact with empty parts left out, or null when nothing was filled in. */
 function filledIn(typed: { name: string, email: string, phone: string }): Contact | null {

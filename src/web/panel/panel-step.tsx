@@ -8,6 +8,7 @@ import { HandOverForm } from '../case/hand-over-form.js'
 import { LikelyList } from '../case/likely-list.js'
 import { lineNumberOf } from '../case/line-number.js'
 import { PhotoBox } from '../case/photo-box.js'
+import { onTheWay, type PhotoUploads } from '../case/photo-uploads.js'
 import { PlaceChoice } from '../case/place-choice.js'
 import { SampleNote } from '../case/sample-note.js'
 import { UnsettledChecks } from '../case/unsettled-checks.js'
@@ -20,6 +21,9 @@ interface PanelStepProps {
   readonly session: CaseSession
   readonly state: SessionState
   readonly service: CaseService
+  /** Photos on their way. */
+  readonly photos: PhotoUploads
+  readonly sendsMail: boolean
   readonly headingRef: Ref<HTMLHeadingElement>
   readonly wholePage: boolean
   /** The asker wants a specialist although the step is another. */
@@ -31,7 +35,7 @@ interface PanelStepProps {
 
 /** The one thing the sheet is at: confirm the plant, look at something, read the advice, or hand over. */
 export function PanelStep(props: PanelStepProps) {
-  const { view, session, state, service, headingRef, wholePage, asksSpecialist, onSpecialist, onLeave, onLookAt } = props
+  const { view, session, state, service, photos, sendsMail, headingRef, wholePage, asksSpecialist, onSpecialist, onLeave, onLookAt } = props
   const words = useSheetWording()
   const busy = state.sending
   const sheetAddress = `${service.base}/case#${view.link}`
@@ -97,9 +101,10 @@ export function PanelStep(props: PanelStepProps) {
   function handOver(step: Extract<CaseView['step'], { kind: 'hand-over' }> | null, leave?: () => void) {
     return (
       <HandOverForm
-        disabled={busy} sending={busy} headingRef={ownHeading} onLeave={leave}
+        link={view.link} disabled={busy} sending={busy} sendsMail={sendsMail} headingRef={ownHeading} onLeave={leave}
         onHandOver={body => session.change({ path: 'hand-over', body })}
-        photos={<PhotoBox view={view} service={service} onView={session.takeOver} mayRemove />}
+        photosOnTheWay={onTheWay(photos.uploads())}
+        photos={<PhotoBox view={view} service={service} photos={photos} onView={session.takeOver} mayRemove />}
       >
         {step !== null && (
           <>

@@ -3,7 +3,8 @@ import type { CaseView, CheckCard, RegionView } from '../../../shared/index.js'
 import { AdviceSheet } from '../case/advice-sheet.js'
 import { FilledLines } from '../case/filled-lines.js'
 import { FlagCards } from '../case/flag-cards.js'
-import { HandOverForm } from '../case/hand-over-form.js'
+import { HandOverForm, handOverPlace } from '../case/hand-over-form.js'
+import { forgetFields, forgetIfSent } from '../case/kept-fields.js'
 import { hearingOf } from '../case/hearing.js'
 import { LikelyList } from '../case/likely-list.js'
 import { lineNumberOf } from '../case/line-number.js'
@@ -55,6 +56,12 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
   const goHome = useFocusHome(sheet, `${state.ownTurns}/${aside?.kind ?? ''}/${aside?.kind === 'line' ? aside.check.id : ''}`)
   const lastAnswer = useLastAnswer(view)
   const truth = usePracticeTruth(service, view?.practice ?? null)
+  useLayoutEffect(() => {
+    if (view === null) return
+    forgetIfSent(writingPlace(view, 'note'), view.notes.at(-1)?.text)
+    forgetIfSent(writingPlace(view, 'words'), view.words.at(-1))
+    if (view.ticket !== null) forgetFields(handOverPlace(view.link))
+  }, [view])
 
   const openCheck = view === null ? null : aside?.kind === 'line' ? aside : view.step.kind === 'ask' && aside === null ? { check: view.step.check, before: null } : null
   const answer = (check: CheckCard, label: string) => session.change({ path: 'answers', body: { check: check.id, answer: label } })
@@ -126,7 +133,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
           />
         </div>
         <FilledLines
-          lines={view.lines} disabled={busy} again={aside === null && view.step.kind === 'ask' && view.step.again !== null ? view.step.check.id : null}
+          lines={view.lines} placed={view.place.host !== null} disabled={busy} again={aside === null && view.step.kind === 'ask' && view.step.again !== null ? view.step.check.id : null}
           onChange={line => lookAt(line.check)}
         />
         {view.notes.length > 0 && (
@@ -143,12 +150,13 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
   function asideParts(view: CaseView, aside: Aside, busy: boolean) {
     switch (aside.kind) {
       case 'note':
-        return <WritingLine key="note" label="Note" save="Keep the note" disabled={busy} onSave={text => session.change({ path: 'notes', body: { text } })} />
+        return <WritingLine key="note" place={writingPlace(view, 'note')} label="Note" save="Keep the note" disabled={busy} onSave={text => session.change({ path: 'notes', body: { text } })} />
       case 'words':
-        return <WritingLine key="words" label="More of the caller’s words" save="Add" disabled={busy} onSave={words => session.change({ path: 'words', body: { words } })} />
+        return <WritingLine key="words" place={writingPlace(view, 'words')} label="More of the caller’s words" save="Add" disabled={busy} onSave={words => session.change({ path: 'words', body: { words } })} />
       case 'which line':
         return (
-          <WritingLine key="line" label={`Which line, 1 to ${view.lines.length}?`} save="Open the line" short disabled={busy} onSave={text => {
+          <WritingLine key="line" place={writingPlace(view, 'which line')} label={`Which line, 1 to ${view.lines.length}?`} save="Open the line" short disabled={busy} onSave={text => {
+            forgetFields(writingPlace(view, 'which line'))
             const line = view.lines[Number(text) - 1]
             if (line !== undefined) lookAt(line.check)
           }} />
@@ -172,7 +180,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
           </div>
         )
       case 'hand over':
-        return <HandOverForm disabled={busy} sending={busy} headingRef={heading} startInField onHandOver={body => session.change({ path: 'hand-over', body })} onLeave={() => setAside(null)} />
+        return <HandOverForm link={view.link} disabled={busy} sending={busy} sendsMail={region?.sendsMail ?? false} headingRef={heading} startInField onHandOver={body => session.change({ path: 'hand-over', body })} onLeave={() => setAside(null)} />
     }
   }
 
@@ -242,7 +250,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
           ? <><p class="because">{ticket.reply.problemName}</p><p class="letter">{ticket.reply.text}</p></>
           : (
             <>
-              <p>{ticket.contactGiven ? 'The specialist has the caller’s contact.' : 'No contact was given: read the caller their private link, or call them back yourself.'}</p>
+              <p>{!ticket.contactGiven ? 'No contact was given: read the caller their private link, or call them back yourself.' : region?.sendsMail === true ? 'The specialist has the caller’s contact.' : 'The specialist has the caller’s contact, but no mail goes out from here: read the caller their private link.'}</p>
               <p>Private link: <span class="written">{`${location.origin}/case#${view.link}`}</span></p>
             </>
           )}
@@ -253,6 +261,11 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
 
 /** Key of the tree for plants that nobody can name. */
 const UNKNOWN_PLANT_KEY = '0'
+
+/** The name of a field of this call, by which what is written in it is kept while it is left. */
+function writingPlace({ link }: CaseView, field: 'note' | 'words' | 'which line'): string {
+  return `call ${link}, ${field}`
+}
 
 /** The looks a step offers besides, in the order of their number keys. */
 function looksOf(step: CaseView['step']): readonly CheckCard[] {
