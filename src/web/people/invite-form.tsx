@@ -44,7 +44,7 @@ export function InviteForm({ service, onInvited }: { readonly service: StaffServ
       <div class="field short"><label for="invite-name">Name to sign in with</label><input id="invite-name" type="text" autocomplete="off" autocapitalize="none" maxLength={80} value={name} onInput={event => setName(event.currentTarget.value)} /></div>
       <fieldset class="outcomes">
         <legend class="hush">Role</legend>
-        {roleNames.map(row => <label key={row.role}><input type="radio" name="invite-role" checked={role === row.role} onChange={() => setRole(row.role)} /> {row.words} <span class="hint">{row.may}</span></label>)}
+        {roleNames.map(row => <label key={row.role}><input type="radio" name="invite-role" checked={role === row.role} onChange={() => setRole(row.role)} /> <span>{row.words} <span class="hint">{row.may}</span></span></label>)}
       </fieldset>
       {fault !== null && <p class="fault" role="alert">{fault}</p>}
       <p class="row"><button type="submit" class="main" disabled={sending}>{sending ? 'Making the link …' : 'Make an invitation link'}</button></p>
