@@ -11,7 +11,7 @@ const mayImport = {
   mail: ['mail'],
   photos: ['photos'],
   desk: ['desk', 'engine', 'season', 'match', 'guide', 'store', 'mail', 'photos', 'shared'],
-  http: ['http', 'desk', 'engine', 'match', 'season', 'guide', 'store', 'mail', 'photos', 'web/pages', 'shared'],
+  http: ['http', 'desk', 'engine', 'match', 'season', 'guide', 'store', 'mail', 'photos', 'web/plain', 'shared'],
   web: ['web', 'shared'],
   shared: ['shared'],
 }

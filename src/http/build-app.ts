@@ -2,6 +2,7 @@ import express, { type Express, type RequestHandler } from 'express'
 import type { Logger } from 'pino'
 import { type GuideState, MAX_PHOTO_BYTES } from '../../shared/index.js'
 import type { Desk } from '../desk/index.js'
+import { askPages } from './ask/ask-pages.js'
 import { allowOrigins } from './allow-origins.js'
 import { fileReader, MOST_BYTES_UNDER_WAY, SILENCE_MS } from './file-body.js'
 import { answerErrors } from './last-error.js'
@@ -34,6 +35,9 @@ export interface AppParts {
   readonly counterOf?: CounterOf | undefined
 }
 
+/** What a form may need round a photo. */
+const FORM_ROOM_BYTES = 4096
+
 /** Builds the app without opening a port. */
 export function buildApp({
   desk, log, settings, webDir, guideState, streams = liveStreams(), metrics, counterOf,
@@ -63,6 +67,9 @@ export function buildApp({
 
   if (metrics !== undefined) app.get('/metrics', metrics.show)
 
+  // A photo in a form has the form's own lines round it.
+  const photoForms = fileReader({ mostBytes: MAX_PHOTO_BYTES + FORM_ROOM_BYTES, silenceMs: SILENCE_MS, mostUnderWay: MOST_BYTES_UNDER_WAY })
+  app.use(askPages({ desk, webDir, limits, files: photoForms }))
   app.use(servePages(webDir))
   app.use(pageForBrowsers(webDir))
   app.use(() => {

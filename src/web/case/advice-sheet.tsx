@@ -20,12 +20,14 @@ interface AdviceSheetProps {
   readonly keyed?: boolean
   /** Opens a check that would change the answer; left out when the sheet is closed. */
   readonly onLookAt?: ((check: CheckCard) => void) | undefined
+  /** Where such a check is opened, on a page without script. */
+  readonly lookAddress?: ((check: CheckCard) => string) | undefined
   /** What may be done with it: print, ask a specialist. */
   readonly children?: ComponentChildren
 }
 
 /** A conclusion, bottom line first: how sure, what to do, what not to bother with, why, and where it comes from. */
-export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, onLookAt, children }: AdviceSheetProps) {
+export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, onLookAt, lookAddress, children }: AdviceSheetProps) {
   const { call } = useWording().flags
   const wording = useSheetWording()
   const words = wording.advice
@@ -62,7 +64,7 @@ export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, on
           {why.against.length === 0 && why.for.length > 0 && <p class="hint">{words.nothingAgainst}</p>}
         </div>
       </div>
-      <TurnList turns={turns} keyed={keyed} onLookAt={onLookAt} />
+      <TurnList turns={turns} keyed={keyed} onLookAt={onLookAt} lookAddress={lookAddress} />
       {card.lookAlikes.length > 0 && (
         <div class="part"><h4>{words.lookAlikes}</h4><p>{card.lookAlikes.map(other => other.name).join(', ')}</p></div>
       )}

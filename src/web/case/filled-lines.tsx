@@ -13,11 +13,13 @@ interface FilledLinesProps {
   readonly again?: string | null
   readonly openLine?: (line: Line, number: number) => ComponentChildren
   readonly onChange?: ((line: Line) => void) | undefined
+  /** Where a line is changed, on a page without script. */
+  readonly changeAddress?: ((line: Line) => string) | undefined
   readonly disabled?: boolean
 }
 
 /** The answered checks as numbered, filled-in lines of the sheet, each open to change. */
-export function FilledLines({ lines, placed, changing = null, again = null, openLine, onChange, disabled = false }: FilledLinesProps) {
+export function FilledLines({ lines, placed, changing = null, again = null, openLine, onChange, changeAddress, disabled = false }: FilledLinesProps) {
   const words = useSheetWording().lines
   if (lines.length === 0) return null
   const isOff = (line: Line) => placed && !line.onPath && counts(line)
@@ -34,6 +36,7 @@ export function FilledLines({ lines, placed, changing = null, again = null, open
               {line.from !== 'asked' && <span class="origin">{words.origin[line.from]}</span>}
               {line.check.id === again ? <span class="origin">{words.again}</span> : isOff(line) && <span class="origin">{words.offPath}</span>}
             </span>
+            {changeAddress !== undefined && <a href={changeAddress(line)} aria-label={words.changeLine(line.check.ask)}>{words.change}</a>}
             {onChange !== undefined && (
               <button type="button" class="quiet" disabled={disabled} aria-label={words.changeLine(line.check.ask)} onClick={() => onChange(line)}>
                 {words.change}

@@ -7,12 +7,14 @@ interface SpecimenLabelProps {
   readonly districtName: string | null
   /** Given when the plant may be changed now. */
   readonly onChange?: (() => void) | undefined
+  /** Where the plant is changed, on a page without script. */
+  readonly changeAddress?: string | undefined
   /** The key that does the same, shown beside the words. */
   readonly changeKey?: string
 }
 
 /** The label of the sheet, as on a pressed plant: what it is, what ails it, where and when. */
-export function SpecimenLabel({ view, districtName, onChange, changeKey }: SpecimenLabelProps) {
+export function SpecimenLabel({ view, districtName, onChange, changeAddress, changeKey }: SpecimenLabelProps) {
   const words = useSheetWording().label
   const settled = view.place.host !== null
   return (
@@ -23,6 +25,7 @@ export function SpecimenLabel({ view, districtName, onChange, changeKey }: Speci
         {districtName !== null && <div><dt>{words.place}</dt><dd class="written">{districtName}</dd></div>}
         <div><dt>{words.date}</dt><dd class="written">{dayInWords(view.askedOn)}</dd></div>
       </dl>
+      {settled && changeAddress !== undefined && <p><a href={changeAddress} aria-label={words.changePlant}>{words.change}</a></p>}
       {settled && onChange !== undefined && (
         <button type="button" class="quiet" onClick={onChange} aria-label={words.changePlant}>
           {words.change}{changeKey !== undefined && <kbd>{changeKey}</kbd>}

@@ -7,10 +7,12 @@ interface TurnListProps {
   readonly keyed?: boolean
   /** Opens the check; left out when the sheet can no longer be changed. */
   readonly onLookAt?: ((check: CheckCard) => void) | undefined
+  /** Where the check is opened, on a page without script. */
+  readonly lookAddress?: ((check: CheckCard) => string) | undefined
 }
 
 /** What would turn the answer to another problem, each with the way to look at it. */
-export function TurnList({ turns, keyed = false, onLookAt }: TurnListProps) {
+export function TurnList({ turns, keyed = false, onLookAt, lookAddress }: TurnListProps) {
   const words = useSheetWording().advice
   if (turns.length === 0) return null
   return (
@@ -20,6 +22,7 @@ export function TurnList({ turns, keyed = false, onLookAt }: TurnListProps) {
         {turns.map((turn, place) => (
           <li key={`${turn.check.id}/${turn.answer}`}>
             <p>{words.turn(turn.answer, turn.check.ask)} <b>{turn.toName}</b>.</p>
+            {lookAddress !== undefined && <p><a href={lookAddress(turn.check)} aria-label={`${words.lookAtTurn}: ${turn.check.ask}`}>{words.lookAtTurn}</a></p>}
             {onLookAt !== undefined && (
               <button type="button" class="quiet" aria-label={`${words.lookAtTurn}: ${turn.check.ask}`} onClick={() => onLookAt(turn.check)}>
                 {words.lookAtTurn}{keyed && <kbd>{place + 1}</kbd>}

@@ -7,20 +7,26 @@ interface UnsettledChecksProps {
   readonly address?: string | null
   /** True where number keys open the checks. */
   readonly keyed?: boolean
-  readonly onLookAt: (check: CheckCard) => void
+  readonly onLookAt?: (check: CheckCard) => void
+  /** Where the check is opened, on a page without script. */
+  readonly lookAddress?: (check: CheckCard) => string
 }
 
 /** Checks that would still tell, offered but not pressed: those for now, then those that must wait a day. */
-export function UnsettledChecks({ checks, address = null, keyed = false, onLookAt }: UnsettledChecksProps) {
+export function UnsettledChecks({ checks, address = null, keyed = false, onLookAt, lookAddress }: UnsettledChecksProps) {
   const words = useSheetWording().handOver
   const now = checks.filter(check => check.effort !== WAIT_A_DAY)
   const tomorrow = checks.filter(check => check.effort === WAIT_A_DAY)
   const row = (check: CheckCard, press: string) => (
     <li key={check.id}>
       <span>{check.ask}</span>
-      <button type="button" class="quiet" aria-label={`${press}: ${check.ask}`} onClick={() => onLookAt(check)}>
-        {press}{keyed && <kbd>{checks.indexOf(check) + 1}</kbd>}
-      </button>
+      {lookAddress !== undefined
+        ? <a href={lookAddress(check)} aria-label={`${press}: ${check.ask}`}>{press}</a>
+        : (
+          <button type="button" class="quiet" aria-label={`${press}: ${check.ask}`} onClick={() => onLookAt?.(check)}>
+            {press}{keyed && <kbd>{checks.indexOf(check) + 1}</kbd>}
+          </button>
+        )}
     </li>
   )
   return (

@@ -1,0 +1,88 @@
+import type { ComplaintRows, HostRows } from '../../../shared/index.js'
+import { hearingOf } from '../case/hearing.js'
+import { offeredPlaces } from '../case/offered-places.js'
+import { UNKNOWN_PLANT } from '../case/unknown-plant.js'
+import { en } from '../wording/en.js'
+import { enPlain } from '../wording/en-plain.js'
+import { enSheet } from '../wording/en-sheet.js'
+import { NOW, plainAddress, type CasePage } from './page.js'
+import { PlainForm } from './plain-form.js'
+
+/** What was heard, shown for a yes: the best three, or any other plant of the list. */
+export function PlainPlace({ view, hosts }: Pick<CasePage, 'view' | 'hosts'>) {
+  const words = enSheet.place
+  const hearing = hearingOf(view.place)
+  const offers = hearing === 'no plant' || hearing === 'out of scope' ? [] : offeredPlaces(view.place, view.cards.length > 0)
+  return (
+    <div class="step" id={NOW}>
+      <h2 class="step-title">{hearing === 'out of scope' ? en.notAsked.title : offers.length === 0 ? words.titleNothing : hearing === 'sure' ? words.title : words.titleUnsure}</h2>
+      {hearing === 'out of scope' && <><p>{en.notAsked.lead}</p><p><a href="/ask">{enSheet.more.restart}</a></p></>}
+      {offers.length > 0 && <p>{hearing === 'sure' ? words.lead : words.leadUnsure}</p>}
+      {offers.length > 0 && (
+        <ul class="offers">
+          {offers.map((offer, place) => (
+            <li key={`${offer.host}/${offer.node ?? ''}`}>
+              <PlainForm link={view.link} change="place" revision={view.revision}>
+                <input type="hidden" name="host" value={offer.host} />
+                <input type="hidden" name="node" value={offer.node ?? ''} />
+                <button type="submit" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'}>
+                  <span class="offer-plant">{offer.hostName}</span>
+                  <span class="offer-trouble">{offer.phrase ?? words.anything}</span>
+                  {offer.heard.length > 0 && <span class="offer-heard">{words.heard} {offer.heard.map((said, n) => <q key={n}>{said}</q>)}</span>}
+                </button>
+              </PlainForm>
+            </li>
+          ))}
+        </ul>
+      )}
+      {offers.length > 0 && <h3>{words.somethingElse}</h3>}
+      <PlantList link={view.link} hosts={hosts} />
+      {!offers.some(offer => offer.host === UNKNOWN_PLANT) && (
+        <PlainForm link={view.link} change="place" revision={view.revision}>
+          <input type="hidden" name="host" value={UNKNOWN_PLANT} />
+          <input type="hidden" name="node" value="" />
+          <p><button type="submit" class="quiet">{words.unknown}</button></p>
+        </PlainForm>
+      )}
+    </div>
+  )
+}
+
+/** Every plant of the guide, to choose from. What is wrong with it comes next. */
+export function PlantList({ link, hosts, leave = false }: { readonly link: string, readonly hosts: HostRows['hosts'], readonly leave?: boolean }) {
+  return (
+    <form method="get" action={`${plainAddress(link)}#${NOW}`}>
+      <div class="field short">
+        <label for="plant">{enPlain.plant}</label>
+        <select id="plant" name="plant">{hosts.map(row => <option key={row.host} value={row.host}>{row.name}</option>)}</select>
+      </div>
+      <p class="row"><button type="submit" class="second">{enPlain.goOn}</button>{leave && <a href={plainAddress(link)}>{enSheet.picker.cancel}</a>}</p>
+    </form>
+  )
+}
+
+interface ComplaintListProps {
+  readonly link: string
+  readonly revision: number
+  readonly host: string
+  readonly name: string
+  readonly complaints: ComplaintRows['complaints']
+}
+
+/** What can be wrong with the plant, in people's own words. */
+export function ComplaintList({ link, revision, host, name, complaints }: ComplaintListProps) {
+  const words = enSheet.picker
+  return (
+    <div class="step" id={NOW}>
+      <h2 class="step-title">{words.complaint(name.toLowerCase())}</h2>
+      <PlainForm link={link} change="place" revision={revision} class="picker">
+        <input type="hidden" name="host" value={host} />
+        <ul class="picks">
+          {complaints.map(row => <li key={row.node}><button type="submit" name="node" value={row.node} class="answer">{row.phrases[0] ?? row.node}</button></li>)}
+          <li><button type="submit" name="node" value="" class="answer">{words.anything}</button></li>
+        </ul>
+      </PlainForm>
+      <p class="row"><a href={`${plainAddress(link)}?plant=#${NOW}`}>{words.otherPlant}</a> <a href={plainAddress(link)}>{words.cancel}</a></p>
+    </div>
+  )
+}
