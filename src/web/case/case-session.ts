@@ -32,6 +32,8 @@ export interface SessionState {
   readonly view: CaseView | null
   /** The errand on its way or kept; null when nothing is waiting. */
   readonly errand: Errand | null
+  /** Changes that wait behind it, first one first: each is sent on the revision that the one before it brings. */
+  readonly queue: readonly CaseChange[]
   readonly sending: boolean
   readonly trouble: SessionTrouble | null
   /** Grows when an asker's own action brought a new view. The screens move focus only then. */
@@ -63,13 +65,17 @@ export interface CaseSession {
 }
 
 /**
- * One case worked from one screen: sends its changes one at a time, keeps what could not be sent and tries again,
- * and follows the service when the case was changed elsewhere.
+ * One case worked from one screen: sends its changes one at a time, keeps what could not be sent and tries again, lets what
+ * is answered meanwhile wait behind it, and follows the service when the case was changed elsewhere.
  */
 export function createCaseSession(service: CaseService, onLink: (link: string | null) => void = () => {}): CaseSession {
-  let state: SessionState = { view: null, errand: null, sending: false, trouble: null, ownTurns: 0, newCards: [] }
+  let state: SessionState = { view: null, errand: null, queue: [], sending: false, trouble: null, ownTurns: 0, newCards: [] }
+  /** What the queue's changes found on the line they change; beside `state.queue`, place by place. */
+  let found: readonly (string | null)[] = []
   let repeats = 0
   let paused = false
+  /** True while a change that has waited in the queue is on its way. */
+  let replaying = false
   let timer: ReturnType<typeof setTimeout> | undefined
   let stop = new AbortController()
   const watchers = new Set<(state: SessionState) => void>()
@@ -83,6 +89,7 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
     // A second press while one is on its way is the double click we promised is harmless.
     if (state.sending) return
     repeats = 0
+    replaying = false
     if (state.trouble !== null) become({ trouble: null })
     void run(errand)
   }
@@ -100,22 +107,67 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
 
   function arrive(view: CaseView, errand: Errand): void {
     repeats = 0
+    const isReplay = replaying
+    replaying = false
     const known = new Set(state.view?.cards.map(card => card.id) ?? [])
     const fresh = errand.kind === 'load' ? [] : view.cards.map(card => card.id).filter(id => !known.has(id))
     if (state.view?.link !== view.link) onLink(view.link)
     become({
-      view, errand: null, sending: false, trouble: null,
+      view, errand: null, sending: false,
+      // What was said of an earlier change stays while those behind it go out.
+      trouble: isReplay && state.trouble !== null && state.trouble.kind !== 'lost' ? state.trouble : null,
       ownTurns: errand.kind === 'load' ? state.ownTurns : state.ownTurns + 1,
       newCards: [...state.newCards, ...fresh],
     })
+    sendNext()
+  }
+
+  /** Sends the change that waits longest, on the revision that the case has now. */
+  function sendNext(): void {
+    const { view, queue } = state
+    const [next, ...rest] = queue
+    if (next === undefined || view === null || state.errand !== null || paused) return
+    const [before = null] = found
+    found = found.slice(1)
+    become({ queue: rest })
+    if (next.path === 'answers' && answerIn(view, next.body.check) !== before) {
+      // Somebody else has written on this line since: their answer is not written over unseen.
+      become({ trouble: { kind: 'stale' } })
+      sendNext()
+      return
+    }
+    repeats = 0
+    replaying = true
+    void run({ kind: 'change', link: view.link, revision: view.revision, change: next })
+  }
+
+  /** Lets a change wait behind the one that cannot be sent just now. The same press twice is one change. */
+  function sendLater(change: CaseChange): void {
+    const { view, errand, queue } = state
+    const waiting = [...(errand?.kind === 'change' ? [errand.change] : []), ...queue]
+    const last = waiting.at(-1)
+    if (view === null || (last !== undefined && JSON.stringify(last) === JSON.stringify(change))) return
+    const check = change.path === 'answers' ? change.body.check : null
+    const earlier = waiting.findLast(other => other.path === 'answers' && other.body.check === check)
+    found = [...found, check === null ? null : earlier?.path === 'answers' ? earlier.body.answer : answerIn(view, check)]
+    become({ queue: [...queue, change] })
   }
 
   function fail(trouble: Trouble, errand: Errand): void {
+    if (trouble.kind === 'stale' || trouble.kind === 'refused') replaying = false
     switch (trouble.kind) {
       case 'stopped':
         return
       case 'stale':
+        if (errand.kind === 'change' && repeats > 0 && state.view !== null && stillFits(errand.change, state.view, trouble.view)) {
+          // It was kept while others went on: it goes out on the sheet as it stands now, before what waits behind it.
+          found = [errand.change.path === 'answers' ? answerIn(trouble.view, errand.change.body.check) : null, ...found]
+          become({ view: trouble.view, errand: null, queue: [errand.change, ...state.queue], sending: false, trouble: null })
+          sendNext()
+          return
+        }
         become({ view: trouble.view, errand: null, sending: false, trouble: { kind: 'stale' } })
+        sendNext()
         return
       case 'refused':
         // A link the service does not know, or would not even read as one, is no use to come back to.
@@ -124,6 +176,7 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
           errand: null, sending: false,
           trouble: errand.kind === 'load' ? { kind: 'gone' } : { kind: 'refused', code: trouble.code, detail: trouble.detail },
         })
+        sendNext()
         return
       case 'lost':
         keepForLater(errand, trouble.detail)
@@ -157,12 +210,17 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
     open: body => start({ kind: 'open', body: { key: newOpeningKey(), ...body } }),
     load: link => start({ kind: 'load', link }),
     change(change) {
-      if (state.view !== null) start({ kind: 'change', link: state.view.link, revision: state.view.revision, change })
+      if (state.view === null) return
+      // Something is kept already: this waits its turn. While a first try is on its way a press is a double click.
+      if (state.errand !== null && (repeats > 0 || replaying)) sendLater(change)
+      else start({ kind: 'change', link: state.view.link, revision: state.view.revision, change })
     },
     tryAgain,
     dismiss() {
       clearTimeout(timer)
-      if (!state.sending) become({ errand: null, trouble: null })
+      if (state.sending) return
+      become({ errand: null, trouble: null })
+      sendNext()
     },
     takeOver(view) {
       if (state.view?.link === view.link && view.revision >= state.view.revision) become({ view })
@@ -179,7 +237,10 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
     reset() {
       halt()
       onLink(null)
-      become({ view: null, errand: null, sending: false, trouble: null, newCards: [] })
+      repeats = 0
+      replaying = false
+      found = []
+      become({ view: null, errand: null, queue: [], sending: false, trouble: null, newCards: [] })
     },
     pause() {
       if (paused) return
@@ -191,8 +252,23 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
       if (!paused) return
       paused = false
       tryAgain()
+      sendNext()
     },
   }
+}
+
+/** Whether a change means the same on a sheet that others have changed since: words are only added, and an answer may be written where nobody else has. */
+function stillFits(change: CaseChange, before: CaseView, now: CaseView): boolean {
+  switch (change.path) {
+    case 'words': case 'notes': case 'hand-over': return true
+    case 'answers': return answerIn(before, change.body.check) === answerIn(now, change.body.check)
+    case 'place': case 'take-back': case 'carry-on': return false
+  }
+}
+
+/** The answer that a check has on the sheet, or null. */
+function answerIn(view: CaseView, check: string): string | null {
+  return view.lines.find(line => line.check.id === check)?.answer ?? null
 }
 
 function send(service: CaseService, errand: Errand, signal: AbortSignal): Promise<Reply<CaseView>> {

@@ -1,20 +1,26 @@
 import type { CaseSession, SessionState } from './case-session.js'
+import { useNetwork } from './use-network.js'
 import { useWording } from '../wording/language.js'
 
-/** What went wrong with the last errand, kindly, and what still works. */
+/** What went wrong with the last errand, kindly, what is kept, and what still works; and that there is no network, before anything was tried. */
 export function TroubleNote({ state, session }: { readonly state: SessionState, readonly session: CaseSession }) {
   const words = useWording().trouble
-  const { trouble, errand } = state
-  if (trouble === null) return null
-  if (trouble.kind === 'lost') {
+  const hasNetwork = useNetwork()
+  const { trouble, errand, queue } = state
+  if (trouble === null && hasNetwork) return null
+  if (trouble === null || trouble.kind === 'lost') {
     const kept = errand?.kind === 'change' && errand.change.path === 'answers' ? errand.change.body.answer : null
+    const waiting = (errand === null ? 0 : 1) + queue.length
     return (
-      <div class="trouble" role="status">
-        <p>{trouble.detail !== null ? words.busy(trouble.detail) : kept === null ? words.lost : words.lostAnswer(kept)}</p>
-        <p class="row">
-          <button type="button" class="main" disabled={state.sending} onClick={session.tryAgain}>{words.again}</button>
-          {trouble.nextAt !== null && <span class="hint">{words.trying}</span>}
-        </p>
+      <div class={hasNetwork ? 'trouble' : 'trouble no-network'} role="status">
+        {!hasNetwork && <p><b>{words.noNetwork}</b></p>}
+        <p>{waiting > 1 ? words.lostSeveral(waiting) : !hasNetwork && waiting === 0 ? words.goOn : trouble?.detail != null ? words.busy(trouble.detail) : kept === null ? words.lost : words.lostAnswer(kept)}</p>
+        {trouble !== null && (
+          <p class="row">
+            <button type="button" class="main" disabled={state.sending} onClick={session.tryAgain}>{words.again}</button>
+            {(trouble.nextAt !== null || !hasNetwork) && <span class="hint">{words.trying}</span>}
+          </p>
+        )}
       </div>
     )
   }

@@ -54,7 +54,7 @@ export function PlainCase({ page }: { readonly page: CasePage }) {
           </details>
         )}
         <p class="row">
-          {view.ticket === null && !cardFirst && aside?.kind !== 'specialist' && view.step.kind !== 'hand-over' && <a href={`${here}?specialist=#${NOW}`}>{enSheet.handOver.ask}</a>}
+          {view.ticket === null && !cardFirst && aside?.kind !== 'specialist' && view.step.kind !== 'hand-over' && view.step.kind !== 'conclude' && <a href={`${here}?specialist=#${NOW}`}>{enSheet.handOver.ask}</a>}
           <a href="/ask">{enSheet.more.restart}</a>
         </p>
         {view.ticket === null && !cardFirst && <PlainLink address={page.address} />}

@@ -54,7 +54,7 @@ export function PlantList({ link, hosts, leave = false }: { readonly link: strin
     <form method="get" action={`${plainAddress(link)}#${NOW}`}>
       <div class="field short">
         <label for="plant">{enPlain.plant}</label>
-        <select id="plant" name="plant">{hosts.map(row => <option key={row.host} value={row.host}>{row.name}</option>)}</select>
+        <select id="plant" name="plant" required><option value="">{enPlain.pick}</option>{hosts.map(row => <option key={row.host} value={row.host}>{row.name}</option>)}</select>
       </div>
       <p class="row"><button type="submit" class="second">{enPlain.goOn}</button>{leave && <a href={plainAddress(link)}>{enSheet.picker.cancel}</a>}</p>
     </form>

@@ -8,6 +8,7 @@ export const enPlain = {
   },
   goOn: 'Go on',
   plant: 'Choose the plant',
+  pick: 'from the list',
   found: {
     title: 'Have you a private link?', label: 'Your private link', submit: 'Open my sheet',
     bad: 'That is not a whole private link. Please copy all of it.',

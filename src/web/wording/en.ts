@@ -44,6 +44,9 @@ export const en = {
   trouble: {
     lost: 'We cannot reach the helpline just now. What you wrote is kept.',
     lostAnswer: (answer: string) => `We cannot reach the helpline just now. Your answer “${answer}” is kept.`,
+    noNetwork: 'No network just now.',
+    goOn: 'You can go on. What you answer is kept, and goes out when the network is back.',
+    lostSeveral: (count: number) => `${count} things you wrote are kept. They go out one by one when the network is back.`,
     busy: (detail: string) => `${detail} What you wrote is kept.`,
     partMissing: 'We could not load the rest of the sheet. What you wrote is kept.',
     trying: 'We keep trying on our own.',
