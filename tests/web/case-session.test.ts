@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import type { CaseView } from '../../shared/index.js'
 import { answerOnItsWay } from '../../src/web/case/answer-on-its-way.js'
 import { createCaseSession, type CaseSession } from '../../src/web/case/case-session.js'
@@ -153,6 +153,55 @@ describe('a sheet whose network is lost', () => {
     session.resume()
     await settled()
     expect(took).toHaveLength(2)
+  })
+
+  describe('and whose page is loaded anew', () => {
+    const kept = new Map<string, string>()
+    beforeEach(() => vi.stubGlobal('sessionStorage', {
+      getItem: (key: string) => kept.get(key) ?? null, setItem: (key: string, value: string) => kept.set(key, value), removeItem: (key: string) => kept.delete(key),
+    }))
+    afterEach(() => { vi.unstubAllGlobals(); kept.clear() })
+
+    it('sends what was kept, and nothing twice that had arrived without a reply', async () => {
+      const { session, line, took, answers, words, service } = await begun()
+      line.losesReplies = true
+      session.change({ path: 'words', body: { words: 'It began in May.' } })
+      await settled()
+      answer(session, 'stem', 'firm')
+      // The page goes as it stands, without a word.
+      line.losesReplies = false
+      const next = createCaseSession(service)
+      next.load('a-link')
+      await settled()
+      expect(words).toEqual(['It began in May.'])
+      expect(answers.get('stem')).toBe('firm')
+      expect(took).toHaveLength(2)
+      expect(next.state()).toMatchObject({ errand: null, queue: [], trouble: null })
+      expect(kept.size).toBe(0)
+    })
+
+    it('keeps no contact in the tab', async () => {
+      const { session, line } = await begun()
+      line.on = false
+      session.change({ path: 'hand-over', body: { contact: { email: 'fern@larkmoor.example' } } })
+      await settled()
+      expect([...kept.values()].join()).not.toContain('fern@')
+    })
+  })
+
+  it('sends nothing that waits for one sheet to another', async () => {
+    const { session, line, took, service } = await begun()
+    line.on = false
+    answer(session, 'leaf', 'spots')
+    await settled()
+    answer(session, 'stem', 'firm')
+    const other = { ...session.state().view, link: 'other-link', lines: [] } as unknown as CaseView
+    service.caseByLink = async () => ({ ok: true, value: other })
+    line.on = true
+    session.load('other-link')
+    await settled()
+    expect(session.state()).toMatchObject({ view: { link: 'other-link' }, queue: [], errand: null })
+    expect(took).toEqual([])
   })
 
   it('forgets what waited when a new sheet is begun', async () => {

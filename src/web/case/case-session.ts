@@ -1,3 +1,4 @@
+import { keepChanges, keptChanges } from './kept-changes.js'
 import type { CaseView, OpenCase } from '../../../shared/index.js'
 import { newOpeningKey } from '../wire/opening-key.js'
 import { MAX_REPEATS, waitBeforeAttempt } from '../wire/backoff.js'
@@ -82,7 +83,19 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
 
   function become(next: Partial<SessionState>): void {
     state = { ...state, ...next }
+    if ('errand' in next || 'queue' in next) keepWaiting()
     for (const watcher of watchers) watcher(state)
+  }
+
+  /** So that a page that is loaded anew goes on where this one was. */
+  function keepWaiting(): void {
+    const { view, errand, queue } = state
+    if (view === null) return
+    const first = errand?.kind === 'change' ? [errand.change] : []
+    keepChanges(view.link, [
+      ...first.map(change => ({ change, before: change.path === 'answers' ? answerIn(view, change.body.check) : null })),
+      ...queue.map((change, place) => ({ change, before: found[place] ?? null })),
+    ])
   }
 
   function start(errand: Errand): void {
@@ -109,11 +122,15 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
     repeats = 0
     const isReplay = replaying
     replaying = false
+    const kept = errand.kind === 'load' && state.errand?.kind === 'load' ? keptChanges(view.link).filter(({ change }) => !isThere(view, change)) : []
+    // What waits belongs to its own case.
+    const isSame = state.view?.link === view.link
+    if (kept.length > 0 || !isSame) found = kept.map(({ before }) => before)
     const known = new Set(state.view?.cards.map(card => card.id) ?? [])
     const fresh = errand.kind === 'load' ? [] : view.cards.map(card => card.id).filter(id => !known.has(id))
     if (state.view?.link !== view.link) onLink(view.link)
     become({
-      view, errand: null, sending: false,
+      view, errand: null, sending: false, ...(kept.length === 0 && isSame ? {} : { queue: kept.map(({ change }) => change) }),
       // What was said of an earlier change stays while those behind it go out.
       trouble: isReplay && state.trouble !== null && state.trouble.kind !== 'lost' ? state.trouble : null,
       ownTurns: errand.kind === 'load' ? state.ownTurns : state.ownTurns + 1,
@@ -254,6 +271,19 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
       tryAgain()
       sendNext()
     },
+  }
+}
+
+/** Whether a change has reached the sheet already: its reply may have been lost with the page. */
+function isThere(view: CaseView, change: CaseChange): boolean {
+  switch (change.path) {
+    case 'answers': return answerIn(view, change.body.check) === change.body.answer
+    case 'words': return view.words.includes(change.body.words)
+    case 'notes': return view.notes.some(note => note.text === change.body.text)
+    case 'place': return view.place.host?.host === change.body.host
+    case 'carry-on': return view.carriedOn
+    case 'take-back': return answerIn(view, change.body.check) === null
+    case 'hand-over': return view.ticket !== null
   }
 }
 
