@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { answerChecks, askQuestion, confirmBestGuess } from './asker.js'
 import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
-import { lookAt, lookInTheDark } from './looking.js'
+import { lookAt, lookInTheDark, lookOnPaper } from './looking.js'
 import { startTestService, type TestService } from './running-service.js'
 
 let service: TestService
@@ -52,6 +52,7 @@ for (const { name, width, height } of widths) {
       expect(await page.locator('.sources').innerText()).not.toBe('')
       await lookAt(page, 'advice')
       await lookInTheDark(page, 'advice')
+      await lookOnPaper(page, 'advice')
 
       await page.getByRole('button', { name: /^Change your answer to/ }).first().click()
       await expect.poll(() => page.locator('.answer.marked').innerText()).toMatch(/smooth notches from the edge/i)
@@ -72,6 +73,7 @@ for (const { name, width, height } of widths) {
       expect(order).toEqual(['flag-do', 'flag-calls', 'flag-not'])
       await lookAt(page, 'red-flag')
       await lookInTheDark(page, 'red-flag')
+      await lookOnPaper(page, 'red-flag')
       // Nothing of the plant while a child may be in danger, and afterwards no guess from one word.
       await page.getByText('When everyone is safe, you can still ask about the plant.').waitFor()
       expect(await page.locator('.label, .line, .offer').count()).toBe(0)
@@ -161,6 +163,7 @@ for (const { name, width, height } of widths) {
       await expect.poll(() => text.evaluate(field => field.matches(':focus'))).toBe(true)
       await bench.keyboard.type('Thank you for the careful sheet.\n\n')
       await lookAt(bench, 'bench-answer')
+      await lookInTheDark(bench, 'bench-answer')
       await bench.keyboard.press('Control+Enter')
       // Nothing goes out before it was read once more as the asker will read it.
       await bench.getByRole('heading', { name: 'Read it once more' }).waitFor()

@@ -33,6 +33,20 @@ export async function lookInTheDark(page: Page, name: string): Promise<void> {
   await page.emulateMedia({ colorScheme: 'light', contrast: 'no-preference' })
 }
 
+/** The same as it would be printed: black on white, and nothing left that can only be pressed. */
+export async function lookOnPaper(page: Page, name: string): Promise<void> {
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' })
+  await lookAt(page, `${name}-print`)
+  const seen = await page.evaluate(() => {
+    const roots = [document, ...[...document.querySelectorAll('*')].flatMap(element => element.shadowRoot ?? [])]
+    const all = (selector: string) => roots.flatMap(root => [...root.querySelectorAll(selector)]).filter(element => element.checkVisibility())
+    return { pressed: all('button').map(button => button.textContent), grounds: [...new Set(all('.sheet, .advice, .flag').map(part => getComputedStyle(part).color))] }
+  })
+  expect(seen.pressed, `${name} on paper still shows`).toEqual([])
+  expect(seen.grounds, `${name} on paper is written in`).toEqual(['rgb(0, 0, 0)'])
+  await page.emulateMedia({ media: 'screen', colorScheme: 'light' })
+}
+
 /** What axe-core finds against WCAG 2.2 A and AA, shadow roots included. */
 export async function faultsSeenByAxe(page: Page): Promise<string[]> {
   // evaluate() comes from outside the page, so the strict content security policy stays in force.

@@ -2,7 +2,7 @@ import sharp from 'sharp'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openBrowser, STORY_MS, widths } from './browser.js'
-import { lookAt } from './looking.js'
+import { lookAt, lookInTheDark, lookOnPaper } from './looking.js'
 import { startTestService, type TestService } from './running-service.js'
 
 let service: TestService
@@ -28,12 +28,16 @@ for (const { name, width, height } of widths) {
     afterAll(async () => { await context.close(); await looking.close() })
 
     /** The same page, drawn where axe can run: it needs script, the page has none. */
-    const look = async (page: Page, as: string): Promise<void> => {
+    const look = async (page: Page, as: string, everyWay = false): Promise<void> => {
       expect(await page.content()).not.toContain('<script')
       const twin = await looking.newPage()
       await twin.goto(`${service.url}/ask`)
       await twin.setContent(await page.content())
       await lookAt(twin, `plain-${as}`)
+      if (everyWay) {
+        await lookInTheDark(twin, `plain-${as}`)
+        await lookOnPaper(twin, `plain-${as}`)
+      }
       await twin.close()
     }
     const visit = async (): Promise<Page> => {
@@ -79,7 +83,7 @@ for (const { name, width, height } of widths) {
       }
       // Megachile on roses: leave alone, no spray. Royal Horticultural Society, 'Leafcutter bees' (advice page); from memory.
       expect(await page.locator('.bottom-line').innerText()).toMatch(/^Leave it alone/)
-      await look(page, 'advice')
+      await look(page, 'advice', true)
       await page.getByRole('link', { name: 'This does not fit. Ask a specialist' }).click()
       await page.getByRole('heading', { name: 'Ask a specialist' }).waitFor()
       expect(await context.cookies()).toEqual([])

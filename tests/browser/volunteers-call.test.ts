@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
-import { lookAt } from './looking.js'
+import { lookAt, lookInTheDark } from './looking.js'
 import { startTestService, type TestService } from './running-service.js'
 
 let service: TestService
@@ -48,6 +48,7 @@ for (const { name, width, height } of widths) {
       await lookAt(page, 'call-plant')
       await press(page, '1', /Line 1\. Read to the caller/)
       await lookAt(page, 'call-check')
+      await lookInTheDark(page, 'call-check')
       const firstCheck = await page.locator('#check-ask').innerText()
       await press(page, '7', 'not sure')
       await page.locator('.line').first().waitFor()
