@@ -1,14 +1,10 @@
+import type { CaseChange } from './case-change.js'
 import { keepChanges, keptChanges } from './kept-changes.js'
 import type { CaseView, OpenCase } from '../../../shared/index.js'
 import { newOpeningKey } from '../wire/opening-key.js'
 import { MAX_REPEATS, waitBeforeAttempt } from '../wire/backoff.js'
 import type { Reply, Trouble } from '../wire/reply.js'
 import type { CaseChangeBodies, CaseService } from '../wire/case-service.js'
-
-/** A change to the case as the screens state it; the session adds the revision. */
-export type CaseChange = {
-  [Path in keyof CaseChangeBodies]: { readonly path: Path; readonly body: Omit<CaseChangeBodies[Path], 'revision'> }
-}[keyof CaseChangeBodies]
 
 /** What is on its way, or kept until the network is back. */
 export type Errand =

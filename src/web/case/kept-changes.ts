@@ -1,4 +1,4 @@
-import type { CaseChange } from './case-session.js'
+import type { CaseChange } from './case-change.js'
 
 /** A change that is not on the sheet yet, with the answer that its line had when it was made. */
 export interface WaitingChange {
