@@ -6,6 +6,7 @@ import {
   type QueryCompiler, type SelectModifierNode, SqliteAdapter, SqliteDialect, type SqliteDialectConfig, SqliteDriver,
   SqliteQueryCompiler,
 } from 'kysely'
+import { keepingStatements } from './kept-statements.js'
 import type { ColumnKinds } from './migrations/column-kinds.js'
 
 /** How long one process waits for another's write to end, in milliseconds. */
@@ -19,7 +20,7 @@ export interface Ending {
 
 /** The dialect on an open SQLite file. */
 export function sqliteDialect(database: Database.Database, ending: Ending = UNTOLD): Dialect {
-  return new WritersFirstDialect({ database }, ending)
+  return new WritersFirstDialect({ database: keepingStatements(database) }, ending)
 }
 
 const UNTOLD: Ending = { committed: () => undefined, rolledBack: () => undefined }
