@@ -2,17 +2,23 @@ import { type ChecksToCome, checksToCome, type Evidence, type Finding, readCase,
 import type { Guide } from '../../guide/index.js'
 import { checkNamed, hostNamed, nodeNamed, redFlagNamed, takesAnswer } from '../guide-names.js'
 import type { CaseFile, KeptEvidence } from './case-file.js'
+import { keepReadings } from './kept-readings.js'
+
+const readings = keepReadings<Reading>()
+const countsToCome = keepReadings<ChecksToCome | null>()
 
 /** What the engine makes of a case with the guide of today. */
 export function readCaseFile(
   guide: Guide, file: Pick<CaseFile, 'evidence' | 'askedOn' | 'district'>,
 ): Reading {
-  return readCase(guide, usableEvidence(guide, file.evidence), settingOf(guide, file))
+  const [evidence, setting] = [usableEvidence(guide, file.evidence), settingOf(guide, file)]
+  return readings(guide, JSON.stringify([evidence, setting]), () => readCase(guide, evidence, setting))
 }
 
 /** How many checks a case has still to come with the guide of today; null where nothing is asked. */
 export function checksToComeOf(guide: Guide, file: Pick<CaseFile, 'evidence' | 'askedOn' | 'district'>): ChecksToCome | null {
-  return checksToCome(guide, usableEvidence(guide, file.evidence), settingOf(guide, file))
+  const [evidence, setting] = [usableEvidence(guide, file.evidence), settingOf(guide, file)]
+  return countsToCome(guide, JSON.stringify([evidence, setting]), () => checksToCome(guide, evidence, setting))
 }
 
 function settingOf(guide: Guide, { askedOn, district }: Pick<CaseFile, 'askedOn' | 'district'>): Setting {
