@@ -50,7 +50,7 @@ export { appendTicketChange, ticketChanges } from './ticket-changes.js'
 export type { TicketChangeRow } from './ticket-changes.js'
 export {
   appendCasebookCase, appendNote, appendQuestion, appendReply, appendResult, appendSample, appendSuggestion, casebookCases,
-  colleagueNotesOf, dropKeptFromTicket, markQuestionAnswered, questionsOf, repliesOf, resultsOf, samplesOf, treeSuggestions,
+  checksAskedBack, colleagueNotesOf, dropKeptFromTicket, markQuestionAnswered, questionsOf, repliesOf, resultsOf, samplesOf, treeSuggestions,
   treeSuggestionsOf,
 } from './ticket-papers.js'
 export type { TicketQuestionRow } from './ticket-papers.js'

@@ -49,6 +49,14 @@ export function questionsOf(db: Db, ticketId: number): Promise<TicketQuestionRow
     .selectAll('paper').select('person.name as by').where('paper.ticket_id', '=', ticketId).orderBy('paper.id').execute()
 }
 
+/** The checks of everything asked back on the ticket of the case with this link, as kept: JSON, one text a question. */
+export async function checksAskedBack(db: Db, link: string): Promise<string[]> {
+  const rows = await db.selectFrom('case_file').innerJoin('ticket', 'ticket.case_id', 'case_file.id')
+    .innerJoin('ticket_question as paper', 'paper.ticket_id', 'ticket.id')
+    .select('paper.checks').where('case_file.link', '=', link).orderBy('paper.id').execute()
+  return rows.map(({ checks }) => checks)
+}
+
 /** Marks a question as answered; the first time stays. */
 export async function markQuestionAnswered(db: Db, id: number, at: string): Promise<void> {
   await db.updateTable('ticket_question').set({ answered_at: at }).where('id', '=', id).where('answered_at', 'is', null).execute()

@@ -1,5 +1,5 @@
 import {
-  advanceCase, announceCase, appendCaseChange, caseByLink, type CaseChangeRow, caseChangesSince, type Db,
+  advanceCase, announceCase, appendCaseChange, caseByLink, type CaseChangeRow, caseChangesSince, type Db, ticketByCase,
 } from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
 import type { Member } from '../people/member.js'
@@ -90,6 +90,8 @@ export async function applyChange(
     case_id: now.id, revision: now.revision + 1, kind: change.kind, content: JSON.stringify(change.content),
     person_id: who?.id ?? null, at: room.now().toISOString(),
   })
+  // Most cases have no ticket, and then nobody needs to be told.
+  if (await ticketByCase(db, now.id) === undefined) return 'applied'
   await followCase(room, db, now.id, knowledge.guide, reading, isNewDanger(knowledge.guide, now.evidence, reading.cards))
   if (change.kind === 'answer') await heardFromAsker(room, db, now.id, who, 'check')
   if (change.kind === 'words') await heardFromAsker(room, db, now.id, who, 'words')

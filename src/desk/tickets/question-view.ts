@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import type { AskedBack } from '../../../shared/index.js'
 import type { Guide } from '../../guide/index.js'
-import { caseByLink, caseChanges, type Db, questionsOf, ticketByCase, type TicketQuestionRow } from '../../store/index.js'
+import { caseChanges, checksAskedBack, type Db, type TicketQuestionRow } from '../../store/index.js'
 import type { CaseFile } from '../cases/case-file.js'
 import { checkNamed } from '../guide-names.js'
 import { checkCard } from '../views/cards.js'
@@ -26,10 +26,7 @@ export function questionView(guide: Guide, file: CaseFile, question: TicketQuest
 
 /** Whether a specialist has asked the asker of this case for this check. */
 export async function wasAskedBack(db: Db, link: string, check: string): Promise<boolean> {
-  const file = await caseByLink(db, link)
-  const ticket = file === undefined ? undefined : await ticketByCase(db, file.id)
-  if (ticket === undefined) return false
-  return (await questionsOf(db, ticket.id)).some(({ checks }) => Checks.parse(JSON.parse(checks)).includes(check))
+  return (await checksAskedBack(db, link)).some((checks) => Checks.parse(JSON.parse(checks)).includes(check))
 }
 
 /** At which revision each check of a case was last answered. */
