@@ -1,8 +1,10 @@
 import { createHash, randomBytes } from 'node:crypto'
-import { cp, mkdtemp, rm } from 'node:fs/promises'
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { CaseView, PhotoKept } from '../../shared/index.js'
+import { openStore } from '../../src/store/index.js'
+import { lettuceFiles } from '../guide/lettuce-world.js'
 import { openMailServer } from '../mail/mail-server.js'
 import { phoneJpeg } from '../photos/pictures.js'
 import { type ServiceProcess, startProcess } from './service-process.js'
@@ -37,6 +39,9 @@ interface Confirmed {
   isHandedOver: boolean
 }
 
+/** No letter for this long, and none comes any more: longer than a claim holds that a killed process left behind. */
+const QUIET_MS = 240_000
+
 /**
  * Runs the service with askers at work, kills it with -9 at random moments, starts it again, and at the end compares what
  * it confirmed with what it has. Askers do as the panel does: without a confirmation they send the very same again.
@@ -44,28 +49,34 @@ interface Confirmed {
 export async function soak({ kills, databaseUrl, askers, say }: SoakWishes): Promise<SoakFindings> {
   const folder = await mkdtemp(join(tmpdir(), 'frondline-soak-'))
   const mail = await openMailServer()
-  // A copy, so that nobody's edit of the guide meanwhile can pass for a loss.
-  await cp('trees', join(folder, 'trees'), { recursive: true })
+  // A guide of one plant, as a store does not care how large it is and every start reads it: more time under fire.
+  for (const { path, text } of lettuceFiles()) await writeWithFolder(join(folder, path), text)
   const environment = {
     FRONDLINE_HOME: join(folder, 'home'), FRONDLINE_TREES: join(folder, 'trees'), FRONDLINE_SMTP_URL: mail.url,
     FRONDLINE_MAIL_FROM: 'helpline@larkmoor.example', FRONDLINE_PUBLIC_URL: 'https://plants.larkmoor.example',
     ...(databaseUrl === null ? {} : { DATABASE_URL: databaseUrl }),
   }
-  const world: SoakWorld = { service: await startProcess(environment), isOver: false }
+  const world: SoakWorld = { service: await startProcess(environment), isOver: false, confirmations: 0 }
   const cases: Confirmed[] = []
+  const begun = Date.now()
   try {
     const working = Promise.all(Array.from({ length: askers }, () => ask(world, cases)))
     for (let kill = 1; kill <= kills; kill++) {
-      await pause(Math.random() * 1500)
+      await someWork(world)
       await world.service.end('SIGKILL')
       world.service = await startProcess(environment)
-      if (kill % 10 === 0 || kill === kills) say(`${kill} kills, ${cases.length} cases`)
+      if (kill % 10 === 0 || kill === kills) say(progress(begun, kill, kills, cases))
     }
     world.isOver = true
     await working
-    const findings = await compare(world.service.url, cases, kills)
-    const wanted = findings.tickets
-    for (let waited = 0; waited < 240_000 && new Set(mail.letters.map(({ messageId }) => messageId)).size < wanted; waited += 500) await pause(500)
+    say(`comparing ${cases.length} cases with what the service has`)
+    const found = await compare(world.service.url, cases, kills)
+    const findings = { ...found, doubled: [...found.doubled, ...await doubledRows(join(folder, 'home'), databaseUrl, cases)] }
+    const arrived = (): number => new Set(mail.letters.map(({ messageId }) => messageId)).size
+    for (let last = arrived(), since = Date.now(); last < findings.tickets && Date.now() - since < QUIET_MS; await pause(500)) {
+      if (arrived() > last) [last, since] = [arrived(), Date.now()]
+    }
+    say(`${arrived()} letters for ${findings.tickets} tickets, ${minutes(begun)} minutes in all`)
     return { ...findings, ...letters(mail.letters.map(({ messageId, text }) => ({ id: messageId ?? '', text: text ?? '' })), cases, findings) }
   } finally {
     world.isOver = true
@@ -75,7 +86,41 @@ export async function soak({ kills, databaseUrl, askers, say }: SoakWishes): Pro
   }
 }
 
-interface SoakWorld { service: ServiceProcess; isOver: boolean }
+function progress(begun: number, kill: number, kills: number, cases: readonly Confirmed[]): string {
+  const left = (Date.now() - begun) / kill * (kills - kill) / 60_000
+  const tickets = cases.filter(({ isHandedOver }) => isHandedOver).length
+  return `${kill} of ${kills} kills, ${cases.length} cases, ${tickets} tickets, ${minutes(begun)} minutes, about ${left.toFixed(1)} to go`
+}
+
+const minutes = (begun: number): string => ((Date.now() - begun) / 60_000).toFixed(1)
+
+async function writeWithFolder(path: string, text: string): Promise<void> {
+  await mkdir(dirname(path), { recursive: true })
+  await writeFile(path, text)
+}
+
+interface SoakWorld {
+  service: ServiceProcess
+  isOver: boolean
+  /** How many requests were confirmed so far, by all services. */
+  confirmations: number
+}
+
+/** At most this many confirmations between two kills: two or three cases with four askers. */
+const MOST_BETWEEN_KILLS = 24
+/** A service that confirms nothing for this long is killed all the same. */
+const LONGEST_BETWEEN_KILLS_MS = 15_000
+
+/**
+ * Returns at a random moment of the askers' work. Counted in what the service has confirmed and not in time, or a slow
+ * machine would kill it before it has done anything, and the run would prove nothing.
+ */
+async function someWork(world: SoakWorld): Promise<void> {
+  const enough = world.confirmations + Math.floor(Math.random() * (MOST_BETWEEN_KILLS + 1))
+  const latest = Date.now() + LONGEST_BETWEEN_KILLS_MS
+  while (world.confirmations < enough && Date.now() < latest) await pause(2)
+  await pause(Math.random() * 30)
+}
 
 const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms))
 
@@ -118,7 +163,11 @@ async function confirmed(world: SoakWorld, path: string, method: 'POST' | 'PUT',
     try {
       const reply = await fetch(world.service.url + path, body instanceof Uint8Array
         ? { method, body: new Uint8Array(body) } : { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) })
-      if (reply.ok) return await reply.json()
+      if (reply.ok) {
+        const answer: unknown = await reply.json()
+        world.confirmations++
+        return answer
+      }
       if (reply.status < 500 && reply.status !== 429) throw new Refused(`${method} ${path}: ${reply.status} ${await reply.text()}`)
     } catch (fault) {
       if (fault instanceof Refused) throw fault
@@ -163,6 +212,30 @@ async function compare(url: string, cases: readonly Confirmed[], kills: number):
 }
 
 /**
+ * What the store itself holds twice, though the screens show it once: more cases than keys were sent, and answers, photos,
+ * hand-overs and tickets of one case that are there again. Each asker sends each of these under one key, once.
+ */
+async function doubledRows(home: string, databaseUrl: string | null, cases: readonly Confirmed[]): Promise<string[]> {
+  const store = await openStore({ home, databaseUrl, connections: 2 })
+  try {
+    const { db } = store
+    const opened = await db.selectFrom('case_file').select('id').execute()
+    const changes = await db.selectFrom('case_change').select((is) => ['case_id', 'kind', 'content', is.fn.countAll<number>().as('times')])
+      .where('kind', 'in', ['answer', 'photo', 'hand-over', 'place']).groupBy(['case_id', 'kind', 'content'])
+      .having((is) => is.fn.countAll(), '>', 1).execute()
+    const tickets = await db.selectFrom('ticket').select((is) => ['case_id', is.fn.countAll<number>().as('times')]).groupBy('case_id')
+      .having((is) => is.fn.countAll(), '>', 1).execute()
+    return [
+      ...(opened.length > cases.length ? [`${opened.length} cases of ${cases.length} keys`] : []),
+      ...changes.map(({ case_id: id, kind, content, times }) => `${kind} ${content} of case ${id}, ${times} times`),
+      ...tickets.map(({ case_id: id, times }) => `ticket of case ${id}, ${times} times`),
+    ]
+  } finally {
+    await store.close()
+  }
+}
+
+/**
  * Each ticket has its letter, and the letters of one ticket are one letter: SMTP cannot say whether a letter whose reply was
  * lost had arrived (RFC 5321, section 4.5.5 and RFC 1047), so one may come again, with the same Message-ID.
  */
@@ -170,8 +243,10 @@ function letters(
   sent: readonly { readonly id: string; readonly text: string }[], cases: readonly Confirmed[], { lost, doubled }: SoakFindings,
 ): Pick<SoakFindings, 'letters' | 'lost' | 'doubled'> {
   const ofLink = new Map<string, Set<string>>()
+  const known = new Set(cases.map(({ link }) => link))
   for (const { id, text } of sent) {
-    const link = cases.find((one) => one.link !== null && text.includes(one.link))?.link ?? createHash('sha256').update(text).digest('hex')
+    const named = /\/case#([\w-]+)/.exec(text)?.[1] ?? ''
+    const link = known.has(named) ? named : createHash('sha256').update(text).digest('hex')
     ofLink.set(link, (ofLink.get(link) ?? new Set()).add(id))
   }
   const handed = cases.filter((one) => one.isHandedOver)
