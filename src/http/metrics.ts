@@ -3,6 +3,8 @@ import type { Request, RequestHandler } from 'express'
 import { collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client'
 import type { Desk } from '../desk/index.js'
 import { RequestFault } from './request-fault.js'
+import { STORE_PATIENCE_MS } from './store-patience.js'
+import { within } from './within.js'
 
 /** What the service measures of itself. */
 export interface Metrics {
@@ -35,13 +37,19 @@ export function measureService({ desk, countStreams, token }: Measured): Metrics
     name: 'frondline_live_streams', help: 'Browsers that follow changes of tickets.', registers: [register],
     collect() { this.set(countStreams()) },
   })
-  new Gauge({
-    name: 'frondline_tickets', help: 'Tickets by state.', labelNames: ['state'], registers: [register],
-    async collect() {
-      this.reset()
-      for (const { state, count } of await desk.countTickets()) this.set({ state }, count)
-    },
-  })
+  const storeUp = new Gauge({ name: 'frondline_store_up', help: '1 while the store answers, 0 while it does not.', registers: [register] })
+  const tickets = new Gauge({ name: 'frondline_tickets', help: 'Tickets by state.', labelNames: ['state'], registers: [register] })
+  // While the store is down, what the process says of itself is needed most.
+  const askStore = async (request: Request): Promise<void> => {
+    tickets.reset()
+    try {
+      for (const { state, count } of await within(desk.countTickets(), STORE_PATIENCE_MS)) tickets.set({ state }, count)
+      storeUp.set(1)
+    } catch (fault) {
+      request.log.warn({ err: fault }, 'the store did not answer when it was measured')
+      storeUp.set(0)
+    }
+  }
   return {
     time: (request, response, next) => {
       const stop = requests.startTimer()
@@ -52,6 +60,7 @@ export function measureService({ desk, countStreams, token }: Measured): Metrics
     },
     show: async (request, response) => {
       if (!maySee(request, token)) throw new RequestFault('NO_SUCH_PLACE')
+      await askStore(request)
       response.set({ 'content-type': register.contentType, 'cache-control': 'no-store' }).send(await register.metrics())
     },
   }

@@ -1,6 +1,8 @@
 import { z } from 'zod'
 import { RequestFault } from '../request-fault.js'
 import { defineRoute, type Route } from '../route.js'
+import { STORE_PATIENCE_MS } from '../store-patience.js'
+import { within } from '../within.js'
 
 /** About the service itself. */
 export const serviceRoutes: readonly Route[] = [
@@ -13,7 +15,9 @@ export const serviceRoutes: readonly Route[] = [
     summary: 'Whether requests can be answered: the guide is sound, and the store answers.',
     reply: z.object({ ready: z.literal(true) }),
     async handle({ desk }) {
-      await answersInTime(desk.reachStore())
+      await within(desk.reachStore(), STORE_PATIENCE_MS).catch(() => {
+        throw new RequestFault('NOT_READY', { headers: { 'retry-after': '5' } })
+      })
       return { ready: true }
     },
   }),
@@ -23,20 +27,3 @@ export const serviceRoutes: readonly Route[] = [
     handle: ({ describeService }) => describeService(),
   }),
 ]
-
-/** A store that takes longer than this is one that requests would pile up on. */
-const PATIENCE_MS = 2000
-
-async function answersInTime(asked: Promise<void>): Promise<void> {
-  let timer: NodeJS.Timeout | undefined
-  const late = new Promise<void>((_resolve, reject) => {
-    timer = setTimeout(() => { reject(new Error('late')) }, PATIENCE_MS)
-  })
-  try {
-    await Promise.race([asked, late])
-  } catch {
-    throw new RequestFault('NOT_READY', { headers: { 'retry-after': '5' } })
-  } finally {
-    clearTimeout(timer)
-  }
-}
