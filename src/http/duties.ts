@@ -1,5 +1,7 @@
 import type { Logger } from 'pino'
 import { runDuty, type Duty, type Store } from '../store/index.js'
+import { STOP_PATIENCE_MS } from './rounds.js'
+import { within } from './within.js'
 
 /** A duty and how it is done. */
 export interface ScheduledDuty extends Duty {
@@ -12,10 +14,10 @@ const LOOK_MS = 60_000
 
 /**
  * Sees to it that duties are done, each by one of the processes that run. Faults are logged. The result ends it, once
- * what is under way is done.
+ * what is under way is done, or after so many milliseconds: a duty may be cut off at any place and is done again.
  */
 export function keepDuties(
-  duties: readonly ScheduledDuty[], store: Pick<Store, 'db' | 'exclusively'>, clock: () => Date, log: Logger,
+  duties: readonly ScheduledDuty[], store: Pick<Store, 'db' | 'exclusively'>, clock: () => Date, log: Logger, patienceMs = STOP_PATIENCE_MS,
 ): () => Promise<void> {
   const underWay = new Set<Promise<void>>()
   const timers = duties.map((duty) => {
@@ -39,6 +41,6 @@ export function keepDuties(
   })
   return async () => {
     for (const timer of timers) clearInterval(timer)
-    await Promise.all(underWay)
+    await within(Promise.all(underWay), patienceMs).catch(() => undefined)
   }
 }

@@ -1,4 +1,8 @@
 import type { Logger } from 'pino'
+import { within } from './within.js'
+
+/** How long the end of the service waits for work that goes on beside the requests, in milliseconds. */
+export const STOP_PATIENCE_MS = 10_000
 
 /** Something that is done again and again while the service runs. */
 export interface Rounds {
@@ -38,19 +42,7 @@ export function keepDoing(
     stop() {
       stopping = true
       wake()
-      return within(rounds, PATIENCE_MS)
+      return within(rounds, STOP_PATIENCE_MS).catch(() => undefined)
     },
   }
-}
-
-const PATIENCE_MS = 10_000
-
-function within(work: Promise<void>, mostMs: number): Promise<void> {
-  return new Promise((resolve) => {
-    const cutOff = setTimeout(resolve, mostMs)
-    void work.then(() => {
-      clearTimeout(cutOff)
-      resolve()
-    })
-  })
 }

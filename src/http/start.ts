@@ -10,9 +10,9 @@ import { contactKeys } from './contact-keys.js'
 import { keepDuties } from './duties.js'
 import { dutiesOf } from './duty-list.js'
 import { whyNotFitForProduction } from './fit-for-production.js'
-import { startHousekeeping } from './housekeeping.js'
 import { liveStreams } from './live-streams.js'
 import { listen } from './listen.js'
+import { keepSendingMail } from './mail-rounds.js'
 import { measureService } from './metrics.js'
 import { sharedCounter } from './shared-counter.js'
 import type { Settings } from './settings.js'
@@ -71,8 +71,7 @@ export async function startService(
     const counterOf = sharedCounter(store, clock)
     const port = await listen(buildApp({ desk, log, settings, webDir, streams, guideState: guide.state, metrics, counterOf }), settings)
     opened.push(port.close, () => { streams.endAll(); return Promise.resolve() })
-    const housekeeping = startHousekeeping(desk, store, clock, log)
-    opened.push(housekeeping.stop)
+    opened.push(keepSendingMail(desk, log).stop)
     log.info({ url: port.url, guide: guide.current().hash }, 'the service is up')
     return { url: port.url, newAccounts, stop: closeAll }
   } catch (fault) {
