@@ -15,6 +15,9 @@ const PAGES: readonly (readonly [address: string | string[], file: string])[] = 
   ['/join', 'join.html'],
 ]
 
+/** Every address of a page or of the files that pages load, as Express writes it. */
+export const pageAddresses: readonly string[] = [...PAGES.flatMap(([address]) => address), '/panel.js', '/panel', '/assets']
+
 /** Headers of the files that pages elsewhere load: the panel's script and its modules. */
 const FOR_OTHER_PAGES = { 'cross-origin-resource-policy': 'cross-origin', 'access-control-allow-origin': '*' }
 

@@ -5,11 +5,16 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { createDesk } from '../../src/desk/index.js'
 import { hiddenAddress } from '../../src/http/hidden-address.js'
 import { buildApp } from '../../src/http/index.js'
+import { routes } from '../../src/http/routes/index.js'
 import { folderHome } from '../../src/photos/index.js'
 import { testKeys } from '../desk/desk-world.js'
 import { type HttpWorld, openCase, openHttpWorld, problemOf } from './http-world.js'
 
 describe('an address in the log', () => {
+  it.each(routes.map(({ path }) => path))('shows of %s which route it is, and none of its parts', (path) => {
+    expect(hiddenAddress(path.replaceAll(/:[a-z]+/g, 'AbCdEfGhIjKlMnOp'))).toBe(path.replaceAll(/:[a-z]+/g, ':hidden'))
+  })
+
   it.each([
     ['/api/cases/AbCdEfGhIjKlMnOpQrStUvWxYz012345/answers', '/api/cases/:hidden/answers'],
     ['/case/AbCdEfGhIjKlMnOpQrStUvWxYz012345', '/case/:hidden'],
@@ -17,6 +22,8 @@ describe('an address in the log', () => {
     ['/api/tickets/17/settle', '/api/tickets/17/settle'], ['/api/tickets?state=waiting', '/api/tickets'],
     ['/my%20name%20is', '/:hidden'], ['/healthz?me@larkmoor.example', '/healthz'], ['/', '/'], ['', ''],
     ['/api/guide/hosts/lettuce/problems', '/api/guide/hosts/:hidden/problems'],
+    ['/api/tickets/events', '/api/tickets/events'], ['/account', '/account'], ['/join', '/join'], ['/metrics', '/metrics'],
+    ['/assets/ink-1a2b.css', '/assets/:hidden'], ['/1234567890123456', '/:hidden'], ['/:link', '/:hidden'],
   ])('writes %s as %s', (address, shown) => {
     expect(hiddenAddress(address)).toBe(shown)
   })
