@@ -17,6 +17,7 @@ import { logRequests } from './request-log.js'
 import { routes } from './routes/index.js'
 import { safeHeaders } from './safe-headers.js'
 import { serveRoute } from './serve-route.js'
+import { sessionCookieName } from './session-cookie.js'
 import type { CounterOf } from './shared-counter.js'
 import type { Settings } from './settings.js'
 
@@ -55,7 +56,7 @@ export function buildApp({
 
   const limits = limiters(settings, counterOf)
   const files = fileReader({ mostBytes: MAX_PHOTO_BYTES, silenceMs: SILENCE_MS, mostUnderWay: MOST_BYTES_UNDER_WAY })
-  const describeService = onlyOnce(() => describeRoutes(routes))
+  const describeService = onlyOnce(() => describeRoutes(routes, sessionCookieName(settings.behindHttps)))
   for (const route of routes) {
     const serve = serveRoute(route, { desk, behindHttps: settings.behindHttps, describeService, files, streams, guideState })
     const handlers = route.limit === null ? [serve] : [limits[route.limit], serve]

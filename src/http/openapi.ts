@@ -4,8 +4,8 @@ import { ProblemDocument } from '../../shared/index.js'
 import { accessTo } from './roles.js'
 import { partNames, parts, type Route } from './route.js'
 
-/** The OpenAPI 3.1 document of these routes. */
-export function describeRoutes(routes: readonly Route[]): object {
+/** The OpenAPI 3.1 document of these routes, whose sessions are held by a cookie of this name. */
+export function describeRoutes(routes: readonly Route[], cookie: string): object {
   const paths: ZodOpenApiPathsObject = {}
   for (const route of routes) {
     const path = route.path.replaceAll(/:([a-z]+)/g, '{$1}')
@@ -15,7 +15,7 @@ export function describeRoutes(routes: readonly Route[]): object {
     openapi: '3.1.0',
     info: { title: 'Frondline', version: '0.1.0', description: 'A plant-health helpline in one service.' },
     paths,
-    components: { securitySchemes: { session: { type: 'apiKey', in: 'cookie', name: 'frondline' } } },
+    components: { securitySchemes: { session: { type: 'apiKey', in: 'cookie', name: cookie } } },
   })
 }
 

@@ -8,12 +8,17 @@ export interface SessionCookie {
   takeBack(): void
 }
 
+/** The name of the session cookie. */
+export function sessionCookieName(behindHttps: boolean): string {
+  return behindHttps ? '__Host-frondline' : 'frondline'
+}
+
 /**
  * The session cookie of a request. Behind HTTPS its name carries the `__Host-` prefix, so that browsers take it only
  * from this very host over HTTPS (RFC 6265bis, section 4.1.3.2).
  */
 export function sessionCookie(request: Request, response: Response, behindHttps: boolean): SessionCookie {
-  const name = behindHttps ? '__Host-frondline' : 'frondline'
+  const name = sessionCookieName(behindHttps)
   const attributes = { httpOnly: true, sameSite: 'strict', secure: behindHttps, path: '/' } as const
   return {
     token: cookieNamed(request.get('cookie') ?? '', name),

@@ -10,6 +10,12 @@ const open = async (settings: Partial<AppParts['settings']> = {}) => {
 }
 afterEach(() => world.close())
 
+/** The name of the session cookie as the OpenAPI document says it. */
+async function cookieInDocument(): Promise<unknown> {
+  const { body } = await supertest(world.app).get('/api/openapi.json').expect(200) as { body: { components: { securitySchemes: { session: { name: unknown } } } } }
+  return body.components.securitySchemes.session.name
+}
+
 describe('signing in', () => {
   beforeEach(() => open())
 
@@ -20,6 +26,7 @@ describe('signing in', () => {
     expect(reply.headers['set-cookie']).toEqual([
       expect.stringMatching(/^frondline=[A-Za-z0-9_-]{43}; Path=\/; Expires=[^;]+; HttpOnly; SameSite=Strict$/)])
     expect(reply.headers['cache-control']).toBe('no-store')
+    expect(await cookieInDocument()).toBe('frondline')
   })
 
   it('knows who is signed in until they sign out', async () => {
@@ -76,6 +83,7 @@ describe('signing in behind HTTPS', () => {
       expect.stringMatching(/^__Host-frondline=[^;]+; Path=\/; Expires=[^;]+; HttpOnly; Secure; SameSite=Strict$/)])
     await supertest(world.app).get('/api/me').set('cookie', cookieOf(reply)).expect(200)
     await supertest(world.app).get('/api/me').set('cookie', cookieOf(reply).replace('__Host-', '')).expect(401)
+    expect(await cookieInDocument()).toBe(cookieOf(reply).split('=')[0])
   })
 
   it('counts failures by the asker\'s address that the proxy names', async () => {
