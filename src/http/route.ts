@@ -73,6 +73,20 @@ export function defineRoute<Body extends z.ZodType = z.ZodUndefined, Query exten
   }
 }
 
+/** A request of somebody who is signed in. */
+export interface MemberAsked<Body, Query> extends Asked<Body, Query> {
+  readonly member: Member
+}
+
+/** A route for people who are signed in; its roles let nobody else through. */
+export function defineMemberRoute<Body extends z.ZodType = z.ZodUndefined, Query extends z.ZodObject = z.ZodObject>(
+  method: 'GET' | 'POST', path: string, spec: Omit<RouteSpec<Body, Query>, 'handle'> & {
+    handle(asked: MemberAsked<z.output<Body>, z.output<Query>>): unknown
+  },
+): Route {
+  return defineRoute<Body, Query>(method, path, { ...spec, handle: (asked) => spec.handle({ ...asked, member: signedIn(asked) }) })
+}
+
 type NoBody = z.ZodUndefined
 
 /** A route that takes a file as its body. The file is read when `handle` asks for it. */
@@ -100,7 +114,7 @@ export function defineEventRoute(path: string, spec: {
 }
 
 /** The signed-in person. The route's roles let nobody else through; this says so to the compiler, and stays a guard. */
-export function signedIn({ who }: Passed): Member {
+function signedIn({ who }: Passed): Member {
   if (who === null) throw new RequestFault('NOT_SIGNED_IN')
   return who
 }

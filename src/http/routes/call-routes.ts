@@ -1,12 +1,12 @@
 import { CallList, PracticeCall, PracticeSearch, PracticeTruth, SimilarCases } from '../../../shared/index.js'
-import { defineRoute, type Route, signedIn } from '../route.js'
+import { defineMemberRoute, defineRoute, type Route } from '../route.js'
 
 /** The calls on a volunteer's desk. */
 export const callRoutes: readonly Route[] = [
-  defineRoute('GET', '/api/calls', {
+  defineMemberRoute('GET', '/api/calls', {
     summary: 'Your open calls, newest first.',
     reply: CallList,
-    handle: (asked) => asked.desk.listCalls(signedIn(asked)),
+    handle: ({ desk, member }) => desk.listCalls(member),
   }),
   defineRoute('GET', '/api/practice/next', {
     summary: 'A worked case of the casebook to practise on, as its caller told it.',
@@ -18,14 +18,14 @@ export const callRoutes: readonly Route[] = [
     reply: PracticeTruth,
     handle: ({ desk, part }) => desk.practiceTruth(part('practice')),
   }),
-  defineRoute('GET', '/api/cases/:link/similar', {
+  defineMemberRoute('GET', '/api/cases/:link/similar', {
     summary: 'Settled cases of the last half year on the same plant, in the same district, the most alike first: what was seen and what it was.',
     reply: SimilarCases,
-    handle: (asked) => asked.desk.similarCases(asked.part('link'), signedIn(asked)),
+    handle: ({ desk, part, member }) => desk.similarCases(part('link'), member),
   }),
-  defineRoute('POST', '/api/calls/:link/close', {
+  defineMemberRoute('POST', '/api/calls/:link/close', {
     summary: 'Takes a call off your desk.',
     reply: CallList,
-    handle: (asked) => asked.desk.closeCall(asked.part('link'), signedIn(asked)),
+    handle: ({ desk, part, member }) => desk.closeCall(part('link'), member),
   }),
 ]

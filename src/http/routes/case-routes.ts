@@ -1,7 +1,7 @@
 import {
   AddWords, AnswerCheck, CarryOn, CaseView, HandOver, NoteCall, OpenCase, SettlePlace, TakeBack,
 } from '../../../shared/index.js'
-import { defineRoute, type Route, signedIn } from '../route.js'
+import { defineMemberRoute, defineRoute, type Route } from '../route.js'
 
 /** A case from the first words to the hand-over. */
 export const caseRoutes: readonly Route[] = [
@@ -45,9 +45,9 @@ export const caseRoutes: readonly Route[] = [
     body: HandOver, reply: CaseView,
     handle: ({ desk, part, body, who }) => desk.handOver(part('link'), body, who),
   }),
-  defineRoute('POST', '/api/cases/:link/notes', {
+  defineMemberRoute('POST', '/api/cases/:link/notes', {
     summary: 'Adds a note to a call.',
     body: NoteCall, reply: CaseView,
-    handle: (asked) => asked.desk.noteCall(asked.part('link'), asked.body, signedIn(asked)),
+    handle: ({ desk, part, body, member }) => desk.noteCall(part('link'), body, member),
   }),
 ]

@@ -1,7 +1,7 @@
 import {
   ChangePassword, CodeSecret, ConfirmCode, ConfirmPassword, InvitationView, Join, LookAtInvitation, Me, RecoveryCodes, SessionView, SignIn,
 } from '../../../shared/index.js'
-import { defineRoute, type Passed, type Route, signedIn } from '../route.js'
+import { defineMemberRoute, defineRoute, type Route } from '../route.js'
 
 /** Signing in and out, and a person's own account. */
 export const peopleRoutes: readonly Route[] = [
@@ -41,49 +41,45 @@ export const peopleRoutes: readonly Route[] = [
       return desk.showMe(member)
     },
   }),
-  defineRoute('GET', '/api/me', {
+  defineMemberRoute('GET', '/api/me', {
     summary: 'Who is signed in.',
     reply: Me,
-    handle: (asked) => asked.desk.showMe(signedIn(asked)),
+    handle: ({ desk, member }) => desk.showMe(member),
   }),
-  defineRoute('POST', '/api/me/password', {
+  defineMemberRoute('POST', '/api/me/password', {
     summary: 'Changes your password. Every other session of yours ends.',
     body: ChangePassword, reply: Me, limit: 'sign in',
-    async handle(asked) {
-      const who = signedIn(asked)
-      await asked.desk.changePassword(who, asked.body, { token: asked.cookie.token ?? '', address: asked.address })
-      return asked.desk.showMe(who)
+    async handle({ desk, body, cookie, address, member }) {
+      await desk.changePassword(member, body, { token: cookie.token ?? '', address })
+      return desk.showMe(member)
     },
   }),
-  defineRoute('POST', '/api/me/sign-out-everywhere', {
+  defineMemberRoute('POST', '/api/me/sign-out-everywhere', {
     summary: 'Ends every session of yours, this one too.',
     reply: null, status: 204,
-    async handle(asked) {
-      await asked.desk.signOutEverywhere(signedIn(asked))
-      asked.cookie.takeBack()
+    async handle({ desk, cookie, member }) {
+      await desk.signOutEverywhere(member)
+      cookie.takeBack()
     },
   }),
-  defineRoute('POST', '/api/me/codes/start', {
+  defineMemberRoute('POST', '/api/me/codes/start', {
     summary: 'Begins one-time codes (RFC 6238): a secret for your app. Confirm a code to put them in force.',
     body: ConfirmPassword, reply: CodeSecret, limit: 'sign in',
-    handle: (asked) => asked.desk.startCodes(signedIn(asked), asked.body, asked.address),
+    handle: ({ desk, body, address, member }) => desk.startCodes(member, body, address),
   }),
-  defineRoute('POST', '/api/me/codes/confirm', {
+  defineMemberRoute('POST', '/api/me/codes/confirm', {
     summary: 'Puts one-time codes in force. The recovery codes are shown only now.',
     body: ConfirmCode, reply: RecoveryCodes, limit: 'sign in',
-    handle: (asked) => asked.desk.confirmCodes(signedIn(asked), asked.body),
+    handle: ({ desk, body, member }) => desk.confirmCodes(member, body),
   }),
-  defineRoute('POST', '/api/me/codes/stop', {
+  defineMemberRoute('POST', '/api/me/codes/stop', {
     summary: 'Ends your one-time codes.',
     body: ConfirmPassword, reply: Me, limit: 'sign in',
-    async handle(asked) {
-      await asked.desk.stopCodes(signedIn(asked), asked.body, asked.address)
-      return asked.desk.showMe(await memberNow(asked))
+    async handle({ desk, body, address, cookie, member }) {
+      await desk.stopCodes(member, body, address)
+      // Anew: whether they must set up codes may just have changed.
+      const memberNow = cookie.token === null ? null : await desk.memberOfSession(cookie.token)
+      return desk.showMe(memberNow ?? member)
     },
   }),
 ]
-
-/** The person anew: whether they must set up codes may just have changed. */
-async function memberNow(asked: Passed) {
-  return (asked.cookie.token === null ? null : await asked.desk.memberOfSession(asked.cookie.token)) ?? signedIn(asked)
-}
