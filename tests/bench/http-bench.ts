@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process'
-import { mkdtemp, rm } from 'node:fs/promises'
+import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import autocannon from 'autocannon'
@@ -96,19 +96,24 @@ const MOST_TURNS = OPEN_CASES / WORKERS * 380
 
 async function timed(work: (worker: number, turn: number) => Promise<void>): Promise<Part> {
   const times: number[] = []
+  let faults = 0
   const begun = performance.now()
   const until = begun + SECONDS * 1000
   await Promise.all(Array.from({ length: WORKERS }, async (_, worker) => {
     for (let turn = 0; turn < MOST_TURNS && performance.now() < until; turn++) {
       const from = performance.now()
-      await work(worker, turn)
-      times.push(performance.now() - from)
+      try {
+        await work(worker, turn)
+        times.push(performance.now() - from)
+      } catch (fault) {
+        if (faults++ === 0) process.stderr.write(`The first fault: ${fault instanceof Error ? fault.message : String(fault)}\n`)
+      }
     }
   }))
   const seconds = (performance.now() - begun) / 1000
   times.sort((one, other) => one - other)
   const at = (share: number): number => times[Math.min(times.length - 1, Math.floor(times.length * share))] ?? NaN
-  return { perSecond: times.length / seconds, p50Ms: at(0.5), p99Ms: at(0.99), faults: 0 }
+  return { perSecond: times.length / seconds, p50Ms: at(0.5), p99Ms: at(0.99), faults }
 }
 
 /** Resident memory of the service in MB, at eleven moments, while whole cases are worked. */
@@ -126,7 +131,6 @@ async function memoryOverTime(pid: number, url: string): Promise<number[]> {
 }
 
 async function residentMb(pid: number): Promise<number> {
-  const { readFile } = await import('node:fs/promises')
   const status = await readFile(`/proc/${pid}/status`, 'utf8')
   return Math.round(Number(/VmRSS:\s+(\d+)/.exec(status)?.[1] ?? NaN) / 1024)
 }
@@ -153,7 +157,7 @@ function print({ memoryMb, ...parts }: Record<'bare' | 'read' | 'answer' | 'life
   }] as const)
   if (json) process.stdout.write(`${JSON.stringify({ openCases: OPEN_CASES, ...Object.fromEntries(rounded), memoryMb })}\n`)
   else {
-    for (const [name, part] of rounded) process.stdout.write(`${name.padEnd(8)} ${String(part.perSecond).padStart(8)} a second  p50 ${part.p50Ms} ms  p99 ${part.p99Ms} ms  ${part.ofBare} of bare\n`)
+    for (const [name, part] of rounded) process.stdout.write(`${name.padEnd(8)} ${String(part.perSecond).padStart(8)} a second  p50 ${part.p50Ms} ms  p99 ${part.p99Ms} ms  ${part.ofBare} of bare  ${part.faults} faults\n`)
     process.stdout.write(`memory in MB over ${MEMORY_SECONDS} s: ${memoryMb.join(' ')}\n`)
   }
 }
