@@ -1,9 +1,10 @@
 import { execFileSync } from 'node:child_process'
 import { existsSync, readFileSync } from 'node:fs'
-import { dirname, join } from 'node:path'
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { z } from 'zod'
+import { program } from '../src/cli/program.js'
 import { readSettings } from '../src/http/index.js'
 import { routes } from '../src/http/routes/index.js'
 
@@ -50,13 +51,29 @@ describe('what is needed to run it for real', () => {
     expect(read('Containerfile')).toContain('"dist/frondline.js", "serve"')
   })
 
-  it('has a unit that starts the program that is there, in a folder that it may write to', () => {
+  it('has a unit that starts the built program, with secrets from a file, in a folder that it may write to', () => {
     const unit = read('frondline.service')
-    const program = /^ExecStart=\S+ (\S+)/m.exec(unit)?.[1] ?? ''
-    expect(existsSync(program), program).toBe(true)
+    expect(unit).toMatch(/^ExecStart=\/usr\/bin\/node dist\/frondline\.js serve /m)
+    expect(unit).toMatch(/^EnvironmentFile=\/etc\/frondline\.env$/m)
     const home = /^Environment=FRONDLINE_HOME=(.+)$/m.exec(unit)?.[1]
-    expect(unit).toContain(`ReadWritePaths=${home ?? 'none'}`)
-    expect(existsSync(dirname(program))).toBe(true)
+    // systemd.exec(5): the state directory is made under /var/lib, belongs to the user, and may be written to.
+    expect(home).toBe(`/var/lib/${/^StateDirectory=(.+)$/m.exec(unit)?.[1] ?? 'none'}`)
+  })
+
+  it('builds program and screens by the one command that the image and the unit need', () => {
+    const { scripts } = z.object({ scripts: z.record(z.string(), z.string()) }).parse(JSON.parse(readFileSync('package.json', 'utf8')))
+    expect(scripts['build']).toBe('node src/cli/launch/build.mjs')
+    expect(read('Containerfile')).toMatch(/^RUN npm run build && /m)
+    expect(read('README.md')).toContain('npm run build')
+    execFileSync('npm', ['run', 'build'], { stdio: 'ignore' })
+    for (const built of ['dist/frondline.js', 'dist/web/demo.html', 'dist/web/panel.js']) expect(existsSync(built), built).toBe(true)
+  }, 240_000)
+
+  it('runs only commands of ours that there are, and stops after the time that the unit and the compose file allow', () => {
+    const ours = program().commands.map((command) => command.name())
+    for (const [, name] of read('README.md').matchAll(/dist\/frondline\.js (\w+)/g)) if (name !== undefined) expect(ours).toContain(name)
+    expect(read('frondline.service')).toContain('TimeoutStopSec=45')
+    expect(compose.services['service']).toMatchObject({ stop_grace_period: '45s' })
   })
 
   it('lets the proxy pass events at once, photos whole, and keeps measurements inside', () => {
@@ -67,10 +84,22 @@ describe('what is needed to run it for real', () => {
     expect(proxy).toMatch(new RegExp(`location = ${events?.path ?? 'none'} \\{[^}]*proxy_buffering off`))
     expect(proxy).toContain('client_max_body_size 13m')
     expect(proxy).toContain('location = /metrics { return 404; }')
+    // nginx writes the address of a request that fails into the log of errors at the level error.
+    const servers = proxy.split(/^server \{/m).slice(1)
+    expect(servers).toHaveLength(2)
+    for (const server of servers) {
+      expect(server).toContain('access_log off;')
+      expect(server).toMatch(/error_log \S+ crit;/)
+    }
   })
 
   it('keeps secrets out of the checkout', () => {
     expect(execFileSync('git', ['ls-files', 'deploy'], { encoding: 'utf8' })).not.toMatch(/\.env$|\.pem$/m)
+    const secrets = ['deploy/frondline.env', 'deploy/certificates/privkey.pem']
+    const ignored = execFileSync('git', ['check-ignore', '--no-index', ...secrets], { encoding: 'utf8' })
+    expect(ignored.trim().split('\n')).toEqual(secrets)
+    const notInImage = readFileSync('.containerignore', 'utf8').split('\n')
+    for (const secret of ['deploy/frondline.env', 'deploy/certificates']) expect(notInImage).toContain(secret)
   })
 })
 
