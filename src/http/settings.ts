@@ -51,9 +51,8 @@ export class SettingsFault extends Error {
 export function readSettings(environment: Readonly<Record<string, string | undefined>>): Settings {
   const given = Object.fromEntries(Object.entries(environment).filter(([, value]) => value?.trim() !== ''))
   const read = Environment.safeParse(given)
-  if (!read.success) {
-    throw new SettingsFault(read.error.issues.map(({ path, message }) => `${path.map(String).join('.')}: ${message}`))
-  }
+  const misfits = read.error?.issues.map(({ path, message }) => `${path.map(String).join('.')}: ${message}`) ?? []
+  if (!read.success || missing(given).length > 0) throw new SettingsFault([...misfits, ...missing(given)])
   const settings = read.data
   return {
     port: settings.FRONDLINE_PORT, host: settings.FRONDLINE_HOST, home: settings.FRONDLINE_HOME,
@@ -65,6 +64,14 @@ export function readSettings(environment: Readonly<Record<string, string | undef
     contactKeys: settings.FRONDLINE_CONTACT_KEY,
   }
 }
+
+/** What one setting needs of the others; asked apart from each one's own form, so that all faults are told at once. */
+function missing(given: Readonly<Record<string, string | undefined>>): string[] {
+  const faults = missingForMail(given).map((name) => `${name}: Expected besides FRONDLINE_SMTP_URL; it is not set.`)
+  return given['NODE_ENV'] === 'production' && given['FRONDLINE_CONTACT_KEY'] === undefined ? [...faults, KEY_MISSING] : faults
+}
+
+const KEY_MISSING = 'FRONDLINE_CONTACT_KEY: Expected in production; it is not set. Contact details are sealed with it: make one with "openssl rand -base64 32", and keep a copy in a safe place.'
 
 const wholeNumber = (least: number, most: number, otherwise: number) => z.string().optional().transform((text, context) => {
   if (text === undefined) return otherwise
@@ -132,8 +139,4 @@ const Environment = z.object({
   FRONDLINE_CONTACT_KEY: keys,
   FRONDLINE_METRICS_TOKEN: z.string().trim().min(16, 'Expected at least 16 characters.').optional(),
   NODE_ENV: z.string().optional(),
-}).superRefine((given, context) => {
-  for (const name of missingForMail(given)) {
-    context.addIssue({ code: 'custom', path: [name], message: 'Expected besides FRONDLINE_SMTP_URL; it is not set.' })
-  }
 })

@@ -35,6 +35,7 @@ describe('settings', () => {
     const read = () => readSettings({
       FRONDLINE_PORT: '70000', FRONDLINE_BEHIND_HTTPS: 'perhaps',
       FRONDLINE_PANEL_ORIGINS: 'https://parish.example/page *', FRONDLINE_CASES_PER_MINUTE: '1e3',
+      FRONDLINE_SMTP_URL: 'smtp://mail.example', NODE_ENV: 'production',
     })
     expect(read).toThrow(SettingsFault)
     expect(read).toThrow([
@@ -44,6 +45,9 @@ describe('settings', () => {
       '  FRONDLINE_PANEL_ORIGINS: Expected origins such as https://parish.example, with commas between; "*" is not one.',
       '  FRONDLINE_BEHIND_HTTPS: Expected yes or no; it is "perhaps".',
       '  FRONDLINE_CASES_PER_MINUTE: Expected a whole number from 1 to 1000000, such as 30; it is "1e3".',
+      '  FRONDLINE_MAIL_FROM: Expected besides FRONDLINE_SMTP_URL; it is not set.',
+      '  FRONDLINE_PUBLIC_URL: Expected besides FRONDLINE_SMTP_URL; it is not set.',
+      '  FRONDLINE_CONTACT_KEY: Expected in production; it is not set. Contact details are sealed with it: make one with "openssl rand -base64 32", and keep a copy in a safe place.',
     ].join('\n'))
   })
 
