@@ -204,7 +204,7 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
     sentence: 'This was sent from another page than the helpline\'s own, so nothing was done.',
   },
   TOO_MANY: {
-    status: 429, title: 'Too many requests', sentence: 'Too much came from this address at once. Wait a minute and try again.',
+    status: 429, title: 'Too many requests', sentence: 'Too much came at once. Wait a minute and try again.',
   },
   NO_SUCH_PLACE: { status: 404, title: 'Nothing here', sentence: 'There is nothing at this address.' },
   WRONG_METHOD: {

@@ -23,6 +23,18 @@ describe('too many requests from one address', () => {
     await supertest(world.app).post(`/api/cases/${link}/words`).send({ revision: 0, words: 'more' }).expect(200)
   })
 
+  it('takes so many changes a minute of one case, refused ones too, while others go on', async () => {
+    const { link } = await world.desk.desk.openCase({ words: 'my lettuce' }, null)
+    const { link: other } = await world.desk.desk.openCase({ words: 'my lettuce' }, null)
+    const change = (one: string) => supertest(world.app).post(`/api/cases/${one}/take-back`).send({ revision: 0, check: 'leaf-underside' })
+    const replies: number[] = []
+    for (let turn = 0; turn < 301; turn++) replies.push((await change(link)).status)
+    expect(replies.indexOf(429)).toBe(300)
+    expect(problemOf(await change(link)).code).toBe('TOO_MANY')
+    expect((await change(other)).status).not.toBe(429)
+    await supertest(world.app).get(`/api/cases/${link}`).expect(200)
+  }, 60_000)
+
   it('tries so many sign-ins a minute, whatever the names', async () => {
     for (const name of ['a', 'b']) {
       await supertest(world.app).post('/api/sign-in').send({ name, password: 'x' }).expect(401)

@@ -17,37 +17,37 @@ export const caseRoutes: readonly Route[] = [
   }),
   defineRoute('POST', '/api/cases/:link/place', {
     summary: 'Settles the plant and the complaint.',
-    body: SettlePlace, reply: CaseView,
+    body: SettlePlace, reply: CaseView, limit: 'change case',
     handle: ({ desk, part, body, who }) => desk.settlePlace(part('link'), body, who),
   }),
   defineRoute('POST', '/api/cases/:link/words', {
     summary: 'Adds to the asker\'s words.',
-    body: AddWords, reply: CaseView,
+    body: AddWords, reply: CaseView, limit: 'change case',
     handle: ({ desk, part, body, who }) => desk.addWords(part('link'), body, who),
   }),
   defineRoute('POST', '/api/cases/:link/answers', {
     summary: 'Answers a check, or changes an earlier answer.',
-    body: AnswerCheck, reply: CaseView,
+    body: AnswerCheck, reply: CaseView, limit: 'change case',
     handle: ({ desk, part, body, who }) => desk.answerCheck(part('link'), body, who),
   }),
   defineRoute('POST', '/api/cases/:link/take-back', {
     summary: 'Takes an answer back: its check is open again.',
-    body: TakeBack, reply: CaseView,
+    body: TakeBack, reply: CaseView, limit: 'change case',
     handle: ({ desk, part, body, who }) => desk.takeBack(part('link'), body, who),
   }),
   defineRoute('POST', '/api/cases/:link/carry-on', {
     summary: 'Goes on with the plant question after a warning card.',
-    body: CarryOn, reply: CaseView,
+    body: CarryOn, reply: CaseView, limit: 'change case',
     handle: ({ desk, part, body, who }) => desk.carryOn(part('link'), body, who),
   }),
   defineRoute('POST', '/api/cases/:link/hand-over', {
     summary: 'Hands the case to a specialist; a repeat changes nothing.',
-    body: HandOver, reply: CaseView,
+    body: HandOver, reply: CaseView, limit: 'change case',
     handle: ({ desk, part, body, who }) => desk.handOver(part('link'), body, who),
   }),
   defineMemberRoute('POST', '/api/cases/:link/notes', {
     summary: 'Adds a note to a call.',
-    body: NoteCall, reply: CaseView,
+    body: NoteCall, reply: CaseView, limit: 'change case',
     handle: ({ desk, part, body, member }) => desk.noteCall(part('link'), body, member),
   }),
 ]

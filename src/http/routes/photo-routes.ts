@@ -18,7 +18,7 @@ export const photoRoutes: readonly Route[] = [
   }),
   defineRoute('POST', '/api/cases/:link/photos/:photo/remove', {
     summary: 'Removes a photo: anyone with the link before hand-over, a specialist always. A repeat changes nothing.',
-    reply: CaseView,
+    reply: CaseView, limit: 'change case',
     handle: ({ desk, part, who }) => desk.removePhoto(part('link'), part('photo'), who),
   }),
 ]
