@@ -91,6 +91,10 @@ describe('sending and showing photos', () => {
     const { link } = await openCase(world.app, 'my lettuce')
     const announced = await put(link, KEY, Buffer.alloc(12 * 1024 * 1024 + 1)).expect(413)
     expect(problemOf(announced)).toMatchObject({ code: 'FILE_TOO_LARGE', detail: 'This file is larger than 12 MB. Send a smaller one.' })
+    // In pieces, so that no length is announced.
+    const pieces = supertest(world.app).put(`/api/cases/${link}/photos/${KEY}`)
+    for (let megabyte = 0; megabyte < 13; megabyte++) pieces.write(Buffer.alloc(1024 * 1024))
+    expect(problemOf(await pieces.expect(413)).code).toBe('FILE_TOO_LARGE')
     const shown = CaseView.parse((await supertest(world.app).get(`/api/cases/${link}`)).body)
     expect(shown.photos).toEqual([])
   })

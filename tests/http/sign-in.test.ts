@@ -86,6 +86,12 @@ describe('signing in behind HTTPS', () => {
     expect(await cookieInDocument()).toBe(cookieOf(reply).split('=')[0])
   })
 
+  it('has browsers come back over HTTPS alone, for a year', async () => {
+    for (const path of ['/', '/healthz', '/nothing']) {
+      await supertest(world.app).get(path).expect('strict-transport-security', 'max-age=31536000; includeSubDomains')
+    }
+  })
+
   it('counts failures by the asker\'s address that the proxy names', async () => {
     const attempt = (from: string, name: string) => (
       supertest(world.app).post('/api/sign-in').set('x-forwarded-for', from).send({ name, password: 'x' }))
