@@ -27,7 +27,7 @@ export function eraseCommand(): Command {
     .addOption(asker())
     .option('--yes', 'do it; without this, only what would be erased is said')
     .addHelpText('after', '\nWhat was seen on the plant stays, with no one to whom it belongs. Not reached: backups made before, mail already sent,'
-      + '\nand cases already copied into trees/casebook. The pictures go within about two hours while the service runs.')
+      + '\nand cases already copied into trees/casebook. The pictures go within about an hour while the service runs.')
     .action(({ asker: link, yes }: { asker: string; yes?: boolean }) => withRoom(async (room) => {
       if (yes !== true) {
         if (await exportAsker(room, linkIn(link)) === null) throw new Error('No case has this link. It may have been erased.')
