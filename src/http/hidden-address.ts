@@ -1,3 +1,4 @@
+import { openAskAddresses } from './ask/ask-pages.js'
 import { pageAddresses } from './pages.js'
 import { routes } from './routes/index.js'
 
@@ -5,7 +6,7 @@ import { routes } from './routes/index.js'
 const HIDDEN = ':hidden'
 
 /** The fixed words of our own addresses; every other part could be a secret or a person's words. */
-const FIXED = new Set(['', 'metrics', ...[...routes.map(({ path }) => path), ...pageAddresses]
+const FIXED = new Set(['', 'metrics', ...[...routes.map(({ path }) => path), ...pageAddresses, ...openAskAddresses]
   .flatMap((path) => path.split('/')).filter((part) => !part.startsWith(':'))])
 
 /** Numbers of tickets, letters and photos; a link or an upload key is longer. */

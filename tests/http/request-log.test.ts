@@ -22,6 +22,7 @@ describe('an address in the log', () => {
     ['/api/tickets/17/settle', '/api/tickets/17/settle'], ['/api/tickets?state=waiting', '/api/tickets'],
     ['/my%20name%20is', '/:hidden'], ['/healthz?me@larkmoor.example', '/healthz'], ['/', '/'], ['', ''],
     ['/api/guide/hosts/lettuce/problems', '/api/guide/hosts/:hidden/problems'],
+    ['/ask/AbCdEfGhIjKlMnOpQrStUvWxYz012345/words', '/ask/:hidden/words'], ['/ask/find', '/ask/find'],
     ['/api/tickets/events', '/api/tickets/events'], ['/account', '/account'], ['/join', '/join'], ['/metrics', '/metrics'],
     ['/assets/ink-1a2b.css', '/assets/:hidden'], ['/1234567890123456', '/:hidden'], ['/:link', '/:hidden'],
   ])('writes %s as %s', (address, shown) => {

@@ -16,6 +16,9 @@ import { RequestFault } from '../request-fault.js'
 import { fieldsOf, fileOf, readForm, revisionOf } from './form-fields.js'
 import { pageFrame } from './page-frame.js'
 
+/** The addresses of plain pages that hold nothing of a case. */
+export const openAskAddresses = ['/ask', '/ask/find'] as const
+
 /** What the plain pages are made of. */
 export interface AskParts {
   readonly desk: Desk
@@ -88,7 +91,7 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
   })
 
   const change = (path: string, make: (link: string, fields: Fields) => Promise<CaseView>) => {
-    router.post(`/ask/:link/${path}`, ...form, async (request, response) => {
+    router.post(`/ask/:link/${path}`, ...form, limits['change case'], async (request, response) => {
       goTo(response, await make(linkOf(request), fieldsOf(request)))
     })
   }
@@ -96,7 +99,7 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
   change('answers', (link, fields) => desk.answerCheck(link, fitting(AnswerCheck, { revision: revisionOf(fields), check: fields['check'], answer: fields['answer'] }, 'BODY_DOES_NOT_FIT'), null))
   change('carry-on', (link, fields) => desk.carryOn(link, fitting(CarryOn, { revision: revisionOf(fields) }, 'BODY_DOES_NOT_FIT'), null))
 
-  router.post('/ask/:link/words', ...form, async (request, response) => {
+  router.post('/ask/:link/words', ...form, limits['change case'], async (request, response) => {
     const link = linkOf(request)
     const fields = fieldsOf(request)
     if ((fields['words'] ?? '').trim() === '') {
@@ -106,7 +109,7 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
     goTo(response, await desk.addWords(link, fitting(AddWords, { revision: revisionOf(fields), words: fields['words'] }, 'BODY_DOES_NOT_FIT'), null))
   })
 
-  router.post('/ask/:link/hand-over', ...form, async (request, response) => {
+  router.post('/ask/:link/hand-over', ...form, limits['change case'], async (request, response) => {
     const link = linkOf(request)
     const fields = fieldsOf(request)
     const contact = contactIn(fields)
@@ -133,7 +136,7 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
     response.set('cache-control', 'no-store').redirect(303, photosAddress(view))
   })
 
-  router.post('/ask/:link/photos/:photo/remove', ownPagesOnly, async (request, response) => {
+  router.post('/ask/:link/photos/:photo/remove', ownPagesOnly, limits['change case'], async (request, response) => {
     const photo = PhotoNumber.safeParse(request.params['photo'])
     if (!photo.success) throw new RequestFault('NO_SUCH_PLACE')
     response.set('cache-control', 'no-store').redirect(303, photosAddress(await desk.removePhoto(linkOf(request), photo.data, null)))
