@@ -3,7 +3,7 @@ import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { CaseView } from '../../shared/index.js'
 import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
-import { lookAt } from './looking.js'
+import { lookAt, lookInTheDark } from './looking.js'
 import { startTestService, type TestService } from './running-service.js'
 
 let service: TestService
@@ -105,6 +105,7 @@ describe('a specialist at the bench', { timeout: 3 * STORY_MS }, () => {
     await page.keyboard.press('Control+Enter')
     await page.getByText('Please say first whether the text still fits.').waitFor()
     await lookAtBoth(page, 'bench-at-odds')
+    await lookInTheDark(page, 'bench-at-odds')
     await page.getByRole('button', { name: 'Put the guide’s advice in instead' }).click()
     expect(await text.inputValue()).toBe(blight)
     await page.getByRole('button', { name: 'Bring back the text from before' }).click()
