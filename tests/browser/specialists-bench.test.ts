@@ -64,10 +64,11 @@ describe('a specialist at the bench', { timeout: 3 * STORY_MS }, () => {
     expect(await page.getByLabel('Only colleagues see it').inputValue()).toBe('Half a note')
     // Left and opened again, it is still there.
     await page.keyboard.press('Escape')
-    await page.getByLabel('Only colleagues see it').waitFor({ state: 'detached' })
+    await onTheTitle(page)
     await page.keyboard.press('k')
     await page.locator('#other-ticket').waitFor()
     await page.keyboard.press('Escape')
+    await onTheTitle(page)
     await page.keyboard.press('n')
     await expect.poll(() => page.getByLabel('Only colleagues see it').inputValue()).toBe('Half a note')
     expect(await page.locator('.line .written', { hasText: 'white or grey fuzz' }).count()).toBe(1)
@@ -192,6 +193,11 @@ async function atTheBench(): Promise<Page> {
   await page.goto(`${service.url}/bench`)
   await page.locator('.ledger-row').first().waitFor()
   return page
+}
+
+/** Waits until an open form is left: the focus is then on the ticket's title, where keys act. */
+async function onTheTitle(page: Page): Promise<void> {
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('ticket-title')
 }
 
 async function lookAtBoth(page: Page, name: string): Promise<void> {
