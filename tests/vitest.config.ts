@@ -12,6 +12,7 @@ export default defineConfig({
     // A browser story first builds the screens, which a busy machine takes its time over.
     hookTimeout: 240_000,
     pool: 'forks',
+    globalSetup: ['tests/guide-setup.ts'],
     maxWorkers: 2,
     projects: [
       { extends: true, root, test: { name: 'SQLite', include: everyTest, exclude: ['tests/store/postgres*.test.ts'] } },
@@ -22,7 +23,7 @@ export default defineConfig({
           name: 'PostgreSQL',
           include: ['tests/store/**/*.test.ts', 'tests/desk/**/*.test.ts', 'tests/http/**/*.test.ts', 'tests/load/**/*.test.ts'],
           exclude: ['tests/store/sqlite*.test.ts'],
-          globalSetup: ['tests/store/postgres-setup.ts'],
+          globalSetup: ['tests/guide-setup.ts', 'tests/store/postgres-setup.ts'],
         },
       },
     ],

@@ -4,10 +4,11 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { CaseView, Role } from '../../shared/index.js'
 import { createDesk, type Desk, KEY_BYTES, keyRing, type KeyRing, type MailPlace, type Member, type NamedKey } from '../../src/desk/index.js'
-import { type Guide, loadGuide } from '../../src/guide/index.js'
+import type { Guide } from '../../src/guide/index.js'
 import { folderHome } from '../../src/photos/index.js'
 import { openStore, type Store } from '../../src/store/index.js'
 import { dropTestStore, testStore } from '../store/test-store.js'
+import { wholeGuide } from '../whole-guide.js'
 
 /** The present of every test, until it is moved. */
 export const NOON = '2026-05-14T12:00:00.000Z'
@@ -19,16 +20,7 @@ export const TELLING_WORDS = 'the outer leaves on my lettuce have yellow blocks 
 /** Words in which the guide hears an emergency that lets the case carry on. */
 export const BERRY_WORDS = 'my toddler ate some berries off the bush by the gate'
 
-let loaded: Promise<Guide> | null = null
-
-/** The guide of the demonstration region, as shipped. */
-export function shippedGuide(): Promise<Guide> {
-  loaded ??= loadGuide('trees', NOON.slice(0, 10)).then(({ guide, errors }) => {
-    if (guide === null) throw new Error(`The guide has ${errors.length} errors.`)
-    return guide
-  })
-  return loaded
-}
+export { wholeGuide as shippedGuide }
 
 /** The key of every world that is not told otherwise, so that a world can be reopened. */
 export const TEST_KEY: NamedKey = { id: 'test', bytes: new Uint8Array(KEY_BYTES).fill(7) }
@@ -58,7 +50,7 @@ export interface World {
 export async function openWorld(home?: string, mail: MailPlace | null = null, keys = testKeys()): Promise<World> {
   const folder = home ?? await mkdtemp(join(tmpdir(), 'frondline-desk-'))
   const store = await openStore(await testStore(folder))
-  const world = { now: new Date(NOON), guide: await shippedGuide() }
+  const world = { now: new Date(NOON), guide: await wholeGuide() }
   const desk = createDesk({
     db: store.db, listen: store.listen, guide: () => world.guide,
     photos: folderHome(join(folder, 'photos')), mail,

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { checksToCome, type Evidence, modelOfHost, readCase, type Reading, seededRandom, withFinding } from '../../src/engine/index.js'
-import { type Guide, loadGuide, NOT_SURE } from '../../src/guide/index.js'
+import { type Guide, NOT_SURE } from '../../src/guide/index.js'
+import { wholeGuide } from '../whole-guide.js'
 import { lettuceGuide } from '../guide/lettuce-world.js'
 import { lettuceCase, MAY_DAY } from './lettuce-case.js'
 
@@ -61,11 +62,7 @@ describe('the checks still to come', () => {
 
   describe('in the demonstration guide', () => {
     let guide: Guide
-    beforeAll(async () => {
-      const compiled = await loadGuide('trees', '2026-11-25')
-      if (compiled.guide === null) throw new Error('The guide does not compile. Run frondline proof.')
-      guide = compiled.guide
-    })
+    beforeAll(async () => { guide = await wholeGuide() })
 
     it('never say the last where a likely answer asks on', () => {
       const setting = { on: '2026-06-15', district: null }

@@ -1,16 +1,13 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Evidence, readCase, withFinding } from '../../src/engine/index.js'
-import { CANT_LOOK, type Guide, type HostId, loadGuide, NOT_SURE } from '../../src/guide/index.js'
+import { CANT_LOOK, type Guide, type HostId, NOT_SURE } from '../../src/guide/index.js'
+import { wholeGuide } from '../whole-guide.js'
 
 const ON = { on: '2026-06-15', district: null }
 
 describe('an asker who can see nothing', () => {
   let guide: Guide
-  beforeAll(async () => {
-    const compiled = await loadGuide('trees', '2026-11-25')
-    if (compiled.guide === null) throw new Error('The guide does not compile. Run frondline proof.')
-    guide = compiled.guide
-  })
+  beforeAll(async () => { guide = await wholeGuide() })
 
   /** Answers every check by `answer` and gives how many were asked and how it ended. */
   function walk(host: HostId, answer: (turn: number) => string) {

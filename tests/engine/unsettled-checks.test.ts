@@ -2,14 +2,11 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { type Evidence, readCase, withFinding } from '../../src/engine/index.js'
 import { planCase } from '../../src/engine/read-case.js'
 import { unsettledChecks } from '../../src/engine/unsettled-checks.js'
-import { CANT_LOOK, type Guide, loadGuide, NOT_SURE } from '../../src/guide/index.js'
+import { CANT_LOOK, type Guide, NOT_SURE } from '../../src/guide/index.js'
+import { wholeGuide } from '../whole-guide.js'
 
 let guide: Guide
-beforeAll(async () => {
-  const loaded = await loadGuide('trees', '2026-11-25')
-  if (loaded.guide === null) throw new Error('The shipped guide does not compile.')
-  guide = loaded.guide
-})
+beforeAll(async () => { guide = await wholeGuide() })
 
 /** The looks named at the hand-over of a hosta with neat notches, where the look after dark is answered so. */
 function namedWhereDarkIs(answer: string): readonly string[] {

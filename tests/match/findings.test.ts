@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { buildMatchIndex, findingsFor, matchQuestion } from '../../src/match/index.js'
-import { wholeGuide } from './small-guide.js'
+import { wholeGuide } from '../whole-guide.js'
 
 const guide = await wholeGuide()
 const index = buildMatchIndex(guide)

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { buildMatchIndex, type Matched, matchQuestion } from '../../src/match/index.js'
 import { measure } from '../bench/match-measure.js'
 import { isHeldBack, readQuestions } from './questions/read-questions.js'
-import { wholeGuide } from './small-guide.js'
+import { wholeGuide } from '../whole-guide.js'
 
 const guide = await wholeGuide()
 const index = buildMatchIndex(guide)

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { buildMatchIndex, matchLine } from '../../src/match/index.js'
-import { wholeGuide } from './small-guide.js'
+import { wholeGuide } from '../whole-guide.js'
 import { ALARMED_ONCE, MISSED_ONCE, ONLY_CAUTION, SAME_NOUNS, UNUSUAL } from './spoken-dangers.js'
 
 const index = buildMatchIndex(await wholeGuide())

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { z } from 'zod'
 import { buildMatchIndex, matchLine } from '../../src/match/index.js'
-import { wholeGuide } from './small-guide.js'
+import { wholeGuide } from '../whole-guide.js'
 import { CALM, WORRIED } from './worried-and-calm.js'
 
 const SecondQuestion = z.strictObject({

@@ -1,16 +1,15 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Replayed, replayCase } from '../../../src/desk/index.js'
-import { type Guide, loadGuide } from '../../../src/guide/index.js'
+import type { Guide } from '../../../src/guide/index.js'
 import { buildMatchIndex } from '../../../src/match/index.js'
+import { wholeGuide } from '../../whole-guide.js'
 
 describe('the casebook of the demonstration guide', () => {
   let guide: Guide
   let results: readonly Replayed[]
 
   beforeAll(async () => {
-    const compiled = await loadGuide('trees', '2026-11-25')
-    if (compiled.guide === null) throw new Error('The guide does not compile. Run frondline proof.')
-    guide = compiled.guide
+    guide = await wholeGuide()
     const index = buildMatchIndex(guide)
     results = guide.casebook.map((worked) => replayCase(guide, index, worked))
   })

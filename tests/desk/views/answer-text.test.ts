@@ -1,14 +1,10 @@
-import { fileURLToPath } from 'node:url'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { answerText } from '../../../src/desk/views/answer-text.js'
-import { loadGuide, type Guide, type Problem } from '../../../src/guide/index.js'
+import type { Guide, Problem } from '../../../src/guide/index.js'
+import { wholeGuide } from '../../whole-guide.js'
 
 let guide: Guide
-beforeAll(async () => {
-  const loaded = await loadGuide(fileURLToPath(new URL('../../../trees', import.meta.url)), '2026-11-25')
-  if (loaded.guide === null) throw new Error('The guide does not compile.')
-  guide = loaded.guide
-})
+beforeAll(async () => { guide = await wholeGuide() })
 
 function problem(name: string): Problem {
   const found = guide.problems.find(({ id }) => id === name)

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { wholeGuide } from '../small-guide.js'
+import { wholeGuide } from '../../whole-guide.js'
 import { fnv1a, isHeldBack, readQuestions, readSplit } from './read-questions.js'
 
 const guide = await wholeGuide()
