@@ -53,6 +53,8 @@ export const MOST_EXTRA_CHECKS = 5
 
 /** Whoever could not see this many checks more than they could see, of those asked, is handed over … */
 export const MOST_UNSEEN = 4
+/** … and this many in any case: whoever can see nothing is not asked on, however telling the next check would be. */
+export const MOST_UNSEEN_AT_ALL = 5
 /** … unless some check is still worth more than this many bits times the chance that they can see it. Our judgement. */
 export const LEAST_HOPED_BITS = 0.25
 
