@@ -169,7 +169,7 @@ function planStep(state: CaseState): Step {
   const conclusion = leading === null || sightings.length === 0 ? null : { kind: 'conclude', problem: leading.id } as const
   if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar) && !mustAskFirst(host, stand, leading) && !host.isOfAnyPlant)) return conclusion
   // A check that may raise a red flag is still asked: it is there for safety's sake.
-  if (!isAtEnd && ask?.answers.some(({ redFlag }) => redFlag !== null) !== true && isOutOfSight(evidence, open)) return handOver(state, OUT_OF_SIGHT)
+  if (ask?.answers.some(({ redFlag }) => redFlag !== null) !== true && isOutOfSight(evidence, open)) return handOver(state, OUT_OF_SIGHT)
   if (!isSpent && stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares) && canChangeOutcome(state, stand.node, ask)) {
     return { kind: 'ask', check: ask.id, by: 'tree' }
   }

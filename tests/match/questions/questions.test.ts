@@ -11,9 +11,9 @@ const redFlagIds = new Set<string>(guide.redFlags.map(({ id }) => id))
 const squeezed = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').trim()
 
 describe('the development questions', () => {
-  it('number at least 440, thirty or more for every host of the guide that a person can name', () => {
-    expect(questions.length).toBeGreaterThanOrEqual(440)
-    const few = [...hostIds].filter((host) => host !== 'unknown-plant' && questions.filter((one) => one.host === host).length < 30)
+  it('number at least 1,500, eight or more for every host of the guide that a person can name', () => {
+    expect(questions.length).toBeGreaterThanOrEqual(1_500)
+    const few = [...hostIds].filter((host) => host !== 'unknown-plant' && questions.filter((one) => one.host === host).length < 8)
     expect(few).toEqual([])
   })
 
