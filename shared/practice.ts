@@ -22,8 +22,8 @@ export const PracticeTruth = z.object({
   ]),
 }).meta({ id: 'PracticeTruth' })
 
-/** Worked cases that were practised already, with commas between. */
-export const PracticeSearch = z.object({ done: z.string().max(20_000).optional() })
+/** Worked cases that were practised already. */
+export const PracticeDone = z.strictObject({ done: z.array(z.string().max(80)).max(3_000) }).meta({ id: 'PracticeDone' })
 
 export type PracticeCall = z.infer<typeof PracticeCall>
 export type PracticeTruth = z.infer<typeof PracticeTruth>

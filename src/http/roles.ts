@@ -40,7 +40,7 @@ export const roles: Readonly<Record<string, Access>> = {
 
   'GET /api/calls': HELPLINE,
   'POST /api/calls/:link/close': HELPLINE,
-  'GET /api/practice/next': HELPLINE,
+  'POST /api/practice/next': HELPLINE,
   'GET /api/practice/:practice': HELPLINE,
 
   'GET /api/tickets': SPECIALISTS,

@@ -167,7 +167,7 @@ for (const { name, width, height } of widths) {
       // Nothing goes out before it was read once more as the asker will read it.
       await bench.getByRole('heading', { name: 'Read it once more' }).waitFor()
       expect(await bench.locator('.as-read').innerText()).toMatch(/Rose black spot\s+Thank you for the careful sheet\./)
-      expect(await bench.getByText(/^Settled/).count()).toBe(0)
+      expect(await bench.getByText(/^Settled by/).count()).toBe(0)
       await lookAt(bench, 'bench-review')
       await bench.keyboard.press('Control+Enter')
       await bench.getByText(/^Settled/).waitFor()

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
 import { lookAt } from './looking.js'
 import { startTestService, type TestService } from './running-service.js'
+import { wholeGuide } from '../whole-guide.js'
 
 let service: TestService
 let browser: Browser
@@ -22,7 +23,7 @@ describe('a new volunteer', { timeout: 2 * STORY_MS }, () => {
     await page.request.post(`${service.url}/api/sign-in`, { data: service.passwordOf('volunteer'), headers: { origin: service.url } })
     // One worked case that is sure to be drawn: every other one counts as done.
     const { practice } = await (await page.request.get(`${service.url}/api/practice/lettuce-001`)).json() as { practice: string }
-    const names = await allPractices(page)
+    const names = (await wholeGuide()).casebook.map(({ id }) => id)
     await page.goto(`${service.url}/sheet`)
     await page.evaluate(done => localStorage.setItem('frondline practised', JSON.stringify(done)), names.filter(name => name !== practice))
     await page.getByRole('heading', { name: 'A new call' }).waitFor()
@@ -55,15 +56,6 @@ describe('a new volunteer', { timeout: 2 * STORY_MS }, () => {
     await page.context().close()
   })
 })
-
-async function allPractices(page: Page): Promise<string[]> {
-  const done: string[] = []
-  for (;;) {
-    const { practice, left } = await (await page.request.get(`${service.url}/api/practice/next?done=${done.join(',')}`)).json() as { practice: string, left: number }
-    done.push(practice)
-    if (left === 1) return done
-  }
-}
 
 async function lookAtBoth(page: Page, name: string): Promise<void> {
   for (const { width, height } of widths) {

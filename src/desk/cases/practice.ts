@@ -9,7 +9,8 @@ import type { Room } from '../room.js'
  */
 export function nextPractice(room: Pick<Room, 'knowledge' | 'randomBytes'>, done: readonly string[]): PracticeCall {
   const { casebook } = room.knowledge().guide
-  const fresh = casebook.filter(({ id }) => !done.includes(id))
+  const past = new Set(done)
+  const fresh = casebook.filter(({ id }) => !past.has(id))
   const open = fresh.length === 0 ? casebook : fresh
   // 32 random bits over a few hundred cases: the first are favoured by less than one in a million.
   const draw = Buffer.from(room.randomBytes(4)).readUInt32BE(0)

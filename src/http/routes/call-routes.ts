@@ -1,4 +1,4 @@
-import { CallList, PracticeCall, PracticeSearch, PracticeTruth, SimilarCases } from '../../../shared/index.js'
+import { CallList, PracticeCall, PracticeDone, PracticeTruth, SimilarCases } from '../../../shared/index.js'
 import { defineMemberRoute, defineRoute, type Route } from '../route.js'
 
 /** The calls on a volunteer's desk. */
@@ -8,10 +8,10 @@ export const callRoutes: readonly Route[] = [
     reply: CallList,
     handle: ({ desk, member }) => desk.listCalls(member),
   }),
-  defineRoute('GET', '/api/practice/next', {
-    summary: 'A worked case of the casebook to practise on, as its caller told it.',
-    query: PracticeSearch, reply: PracticeCall,
-    handle: ({ desk, query }) => desk.nextPractice((query.done ?? '').split(',')),
+  defineRoute('POST', '/api/practice/next', {
+    summary: 'A worked case of the casebook to practise on, as its caller told it; none of those done while there are others. Nothing is kept.',
+    body: PracticeDone, reply: PracticeCall,
+    handle: ({ desk, body }) => desk.nextPractice(body.done),
   }),
   defineRoute('GET', '/api/practice/:practice', {
     summary: 'What the caller of a practised call would see, and how it truly ended.',

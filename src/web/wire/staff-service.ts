@@ -41,7 +41,7 @@ export function createStaffService(): StaffService {
     signOut: () => post('/api/sign-out'),
     calls: () => get('/api/calls'),
     closeCall: link => post(`/api/calls/${part(link)}/close`),
-    nextPractice: done => get(`/api/practice/next?done=${part(done.join(','))}`),
+    nextPractice: done => post('/api/practice/next', { done }),
     practiceTruth: practice => get(`/api/practice/${part(practice)}`),
     similarCases: link => get(`/api/cases/${part(link)}/similar`),
     problems: host => get(`/api/guide/hosts/${part(host)}/problems`),
