@@ -9,6 +9,8 @@ declare module 'vitest' {
   export interface ProvidedContext {
     /** File with the guide of `trees`, compiled once for the whole run. */
     compiledGuide: string
+    /** Folder for what the test files of one run share. */
+    sharedFolder: string
   }
 }
 
@@ -20,5 +22,6 @@ export async function setup(project: TestProject): Promise<() => Promise<void>> 
   const file = join(folder, 'guide')
   await writeFile(file, serialize(guide))
   project.provide('compiledGuide', file)
+  project.provide('sharedFolder', folder)
   return () => rm(folder, { recursive: true, force: true })
 }

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { pino } from 'pino'
 import { readSettings } from '../../src/http/settings.js'
 import { startService, type StartOptions } from '../../src/http/start.js'
-import { buildWeb } from '../../src/web/build-web.js'
+import { sharedScreens } from './shared-screens.js'
 
 /** The real service with the real guide and freshly built screens, in a folder of its own. */
 export interface TestService {
@@ -20,7 +20,7 @@ export async function startTestService(panelOrigins: readonly string[] = [], opt
     FRONDLINE_PORT: '0', FRONDLINE_HOME: join(home, 'store'), FRONDLINE_PANEL_ORIGINS: panelOrigins.join(','),
     FRONDLINE_CASES_PER_MINUTE: '1000', FRONDLINE_SIGN_INS_PER_MINUTE: '1000', FRONDLINE_TREES: trees,
   })
-  const service = await startService(settings, pino({ level: 'silent' }), { webDir: await buildWeb(join(home, 'web')), ...options })
+  const service = await startService(settings, pino({ level: 'silent' }), { webDir: await sharedScreens(), ...options })
   return {
     url: service.url.replace(/\/$/, ''),
     passwordOf(role) {
