@@ -8,7 +8,8 @@ export default defineConfig({
   root,
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
-    testTimeout: 20_000,
+    // The guide is large by now: reading it takes a busy machine its time.
+    testTimeout: 60_000,
     // A browser story first builds the screens, which a busy machine takes its time over.
     hookTimeout: 240_000,
     pool: 'forks',

@@ -46,7 +46,7 @@ const post = (service: RunningService, path: string, body: object) => fetch(serv
   method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body),
 })
 
-describe('starting the service', { timeout: 90_000 }, () => {
+describe('starting the service', { timeout: 180_000 }, () => {
   it('answers on its port, makes the demonstration\'s accounts once, and keeps cases over a restart', async () => {
     const service = await start()
     expect(service.newAccounts.map(({ name, role }) => `${name} ${role}`))
@@ -94,18 +94,18 @@ describe('starting the service', { timeout: 90_000 }, () => {
     expect(await helpline()).toBe('Larkmoor Plant Helpline')
 
     await writeFile(region, shipped.replace('Larkmoor Plant Helpline', 'Eastmere Plant Helpline'))
-    await expect.poll(helpline, { timeout: 15_000, interval: 200 }).toBe('Eastmere Plant Helpline')
+    await expect.poll(helpline, { timeout: 45_000, interval: 200 }).toBe('Eastmere Plant Helpline')
 
     const state = await askedAsSpecialist(service)
     const renewed = await state()
     expect(renewed.refused).toBeNull()
 
     await writeFile(region, 'region: [')
-    await expect.poll(async () => (await state()).refused?.reason, { timeout: 15_000, interval: 200 }).toMatch(/^The guide has \d+ errors?\.[^]*region\.yaml/)
+    await expect.poll(async () => (await state()).refused?.reason, { timeout: 45_000, interval: 200 }).toMatch(/^The guide has \d+ errors?\.[^]*region\.yaml/)
     expect(await state()).toMatchObject({ guide: renewed.guide, since: renewed.since })
     expect(await helpline()).toBe('Eastmere Plant Helpline')
     await writeFile(region, shipped)
-    await expect.poll(helpline, { timeout: 15_000, interval: 200 }).toBe('Larkmoor Plant Helpline')
+    await expect.poll(helpline, { timeout: 45_000, interval: 200 }).toBe('Larkmoor Plant Helpline')
     const mended = await state()
     expect(mended.refused).toBeNull()
     expect(mended.guide).not.toBe(renewed.guide)
