@@ -14,7 +14,7 @@ export interface SettledCase {
 }
 
 /**
- * Settled tickets on one plant whose question was asked on or after a day, the last settled first.
+ * Settled tickets on one plant whose question was asked on or after a day, the last opened first.
  * @param since ISO date
  * @param district null for every district
  * @param most how many at most

@@ -11,7 +11,7 @@ import { readCaseFile } from './read-case-file.js'
 
 /** Half a year back is this season: what was settled in autumn says little about spring. Our judgement. */
 const SEASON_DAYS = 183
-/** Most settled cases that are compared, the last settled first. */
+/** Most settled cases that are compared, the last opened ones. */
 const MOST_COMPARED = 200
 /** More than these are a list to read, not a hint. */
 const MOST_SHOWN = 5

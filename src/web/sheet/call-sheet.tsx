@@ -164,11 +164,11 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
       case 'line':
         return (
           <>
-          {truth !== null && <CallerSays truth={truth} check={aside.check} />}
-          <ReadAloud
-            check={aside.check} number={lineNumberOf(view, aside.check.id)} left={null} before={aside.before} disabled={busy} headingRef={heading}
-            onAnswer={label => answer(aside.check, label)}
-          />
+            {truth !== null && <CallerSays truth={truth} check={aside.check} />}
+            <ReadAloud
+              check={aside.check} number={lineNumberOf(view, aside.check.id)} left={null} before={aside.before} disabled={busy} headingRef={heading}
+              onAnswer={label => answer(aside.check, label)}
+            />
           </>
         )
       case 'plant':
@@ -216,11 +216,11 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
       case 'ask':
         return aside !== null ? null : (
           <>
-          {truth !== null && <CallerSays truth={truth} check={step.check} />}
-          <ReadAloud
-            check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} before={step.again?.said ?? null} disabled={busy} headingRef={heading}
-            onAnswer={label => answer(step.check, label)}
-          />
+            {truth !== null && <CallerSays truth={truth} check={step.check} />}
+            <ReadAloud
+              check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} before={step.again?.said ?? null} disabled={busy} headingRef={heading}
+              onAnswer={label => answer(step.check, label)}
+            />
           </>
         )
       case 'conclude':
