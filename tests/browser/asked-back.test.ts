@@ -1,27 +1,17 @@
 import sharp from 'sharp'
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { askQuestion, confirmBestGuess } from './asker.js'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { lookAt } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
+import { openedForTests } from './opened.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 for (const size of widths) {
   describe(`an asker with a photo whom the specialist asks back, on a ${size.name}`, { timeout: STORY_MS }, () => {
     it('sends photos, looks again at what is asked, and the specialist has all of it', async () => {
-      const page = await (await newVisitor(browser, size)).newPage()
-      await page.goto(service.url)
+      const page = await (await newVisitor(opened.browser, size)).newPage()
+      await page.goto(opened.service.url)
       await askQuestion(page, 'black spots on my rose leaves and they fall off')
       await confirmBestGuess(page)
       await page.locator('#check-ask').waitFor()
@@ -30,14 +20,14 @@ for (const size of widths) {
       const leaf = await sharp({ create: { width: 900, height: 600, channels: 3, background: { r: 60, g: 130, b: 60 } } }).jpeg().toBuffer()
       // The first try is lost on the way: the photo goes again by itself, and once.
       let tries = 0
-      await page.route(`${service.url}/api/cases/*/photos/*`, route => {
+      await page.route(`${opened.service.url}/api/cases/*/photos/*`, route => {
         tries += 1
         return tries === 1 ? route.abort() : route.continue()
       })
       await page.getByLabel('Add photos').setInputFiles({ name: 'leaf.jpg', mimeType: 'image/jpeg', buffer: leaf })
       await page.getByText('We try again on our own.').waitFor()
       await page.getByRole('img', { name: 'Photo 1' }).waitFor()
-      await page.unroute(`${service.url}/api/cases/*/photos/*`)
+      await page.unroute(`${opened.service.url}/api/cases/*/photos/*`)
       await page.getByLabel('Add photos').setInputFiles({ name: 'letter.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('Dear helpline') })
       await page.getByText('This file is not a photo we can open.').waitFor()
       await lookAt(page, 'photos')
@@ -49,11 +39,11 @@ for (const size of widths) {
       await page.getByRole('button', { name: 'Leave it out' }).click()
       await page.getByText('Your sheet is with a specialist').waitFor()
 
-      const specialist = await newVisitor(browser, size)
-      const headers = { origin: service.url }
-      const post = (path: string, data?: object) => specialist.request.post(service.url + path, { headers, ...(data === undefined ? {} : { data }) })
-      await post('/api/sign-in', service.passwordOf('specialist'))
-      const { tickets } = await (await specialist.request.get(`${service.url}/api/tickets?state=waiting`)).json() as { tickets: { ticket: string }[] }
+      const specialist = await newVisitor(opened.browser, size)
+      const headers = { origin: opened.service.url }
+      const post = (path: string, data?: object) => specialist.request.post(opened.service.url + path, { headers, ...(data === undefined ? {} : { data }) })
+      await post('/api/sign-in', opened.service.passwordOf('specialist'))
+      const { tickets } = await (await specialist.request.get(`${opened.service.url}/api/tickets?state=waiting`)).json() as { tickets: { ticket: string }[] }
       const ticket = tickets[0]?.ticket ?? ''
       await post(`/api/tickets/${ticket}/take`)
       await post(`/api/tickets/${ticket}/ask-back`, { text: 'Is it the same on every stem?', checks: ['leaf-underside'], photos: true })
@@ -71,7 +61,7 @@ for (const size of widths) {
       await expect.poll(() => page.getByLabel('Your answer', { exact: true }).inputValue()).toBe('')
       await lookAt(page, 'asked-back-answered')
 
-      const view = await (await specialist.request.get(`${service.url}/api/tickets/${ticket}`)).json() as { state: string, case: { words: string[], photos: unknown[], lines: { check: { id: string } }[] } }
+      const view = await (await specialist.request.get(`${opened.service.url}/api/tickets/${ticket}`)).json() as { state: string, case: { words: string[], photos: unknown[], lines: { check: { id: string } }[] } }
       expect(view.state).toBe('answered by asker')
       expect(view.case.words).toContain('Yes, on every stem.')
       expect(view.case.photos).toHaveLength(1)
@@ -85,8 +75,8 @@ for (const size of widths) {
 // Last, and once: the sheet it leaves waiting would come before those of the stories above.
 describe('an asker in a hurry', { timeout: STORY_MS }, () => {
   it('waits with the hand-over until a slow photo has arrived', async () => {
-    const page = await (await newVisitor(browser, widths[0])).newPage()
-    await page.goto(service.url)
+    const page = await (await newVisitor(opened.browser, widths[0])).newPage()
+    await page.goto(opened.service.url)
     await askQuestion(page, 'black spots on my rose leaves and they fall off')
     await confirmBestGuess(page)
     await page.locator('#check-ask').waitFor()
@@ -97,7 +87,7 @@ describe('an asker in a hurry', { timeout: STORY_MS }, () => {
     })))
     let go: () => void = () => undefined
     const held = new Promise<void>(resolve => { go = resolve })
-    await page.route(`${service.url}/api/cases/*/photos/*`, async route => { await held; await route.continue() })
+    await page.route(`${opened.service.url}/api/cases/*/photos/*`, async route => { await held; await route.continue() })
     await page.getByLabel('Add photos').setInputFiles(files)
     await page.getByText('There was no room left for: 7.jpg.').waitFor()
     await page.getByRole('button', { name: 'Hand my sheet over' }).click()

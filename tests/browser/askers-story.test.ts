@@ -1,27 +1,18 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { answerChecks, askQuestion, confirmBestGuess } from './asker.js'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { lookAt, lookInTheDark, lookOnPaper } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
+import { openedForTests } from './opened.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 for (const { name, width, height } of widths) {
   describe(`an asker at the parish garden page, on a ${name}`, { timeout: STORY_MS }, () => {
     const visit = async (path = '/'): Promise<Page> => {
-      const context = await newVisitor(browser, { width, height })
+      const context = await newVisitor(opened.browser, { width, height })
       const page = await context.newPage()
-      await page.goto(service.url + path)
+      await page.goto(opened.service.url + path)
       return page
     }
 
@@ -134,7 +125,7 @@ for (const { name, width, height } of widths) {
       await page.context().close()
 
       const bench = await visit('/sign-in?next=/bench')
-      const { name, password } = service.passwordOf('specialist')
+      const { name, password } = opened.service.passwordOf('specialist')
       await bench.getByLabel('Name').fill(name)
       await bench.getByLabel('Password').fill(password)
       await lookAt(bench, 'sign-in')
@@ -174,7 +165,7 @@ for (const { name, width, height } of widths) {
       await lookAt(bench, 'bench-settled')
       await bench.context().close()
 
-      const back = await visit(link.slice(service.url.length))
+      const back = await visit(link.slice(opened.service.url.length))
       await back.getByRole('heading', { name: 'Rose black spot' }).waitFor()
       expect(await back.locator('.letter').innerText()).toMatch(/^Thank you for the careful sheet\./)
       await lookAt(back, 'answer-read')

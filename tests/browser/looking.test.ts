@@ -1,24 +1,14 @@
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { describe, expect, it } from 'vitest'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { faultsSeenByAxe } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
+import { openedForTests } from './opened.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 describe('looking at a screen', { timeout: STORY_MS }, () => {
   it('sees pale text and a field without a name inside the panel', async () => {
-    const page = await (await newVisitor(browser, widths[0])).newPage()
-    await page.goto(service.url)
+    const page = await (await newVisitor(opened.browser, widths[0])).newPage()
+    await page.goto(opened.service.url)
     await page.getByLabel('Your question').waitFor()
     expect(await faultsSeenByAxe(page)).toEqual([])
     await page.evaluate(() => {

@@ -1,27 +1,17 @@
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { askQuestion, confirmBestGuess } from './asker.js'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { lookAt } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
+import { openedForTests } from './opened.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 for (const size of widths) {
   describe(`an asker in a garden without a network, on a ${size.name}`, { timeout: STORY_MS }, () => {
     it('is told, goes on, and finds every answer on the sheet when the network is back', async () => {
-      const context = await newVisitor(browser, size)
+      const context = await newVisitor(opened.browser, size)
       const page = await context.newPage()
-      await page.goto(service.url)
+      await page.goto(opened.service.url)
       await askQuestion(page, 'black spots on my rose leaves and they fall off')
       await confirmBestGuess(page)
       await page.locator('#check-ask').waitFor()

@@ -1,26 +1,17 @@
 import * as OTPAuth from 'otpauth'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { lookAt } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
+import { openedForTests } from './opened.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 describe('the people of the helpline', { timeout: 3 * STORY_MS }, () => {
   it('are invited by a link, set up one-time codes, sign in with one, and are removed', async () => {
     const administrator = await visitor()
-    await administrator.request.post(`${service.url}/api/sign-in`, { data: service.passwordOf('administrator'), headers: { origin: service.url } })
-    await administrator.goto(`${service.url}/people`)
+    await administrator.request.post(`${opened.service.url}/api/sign-in`, { data: opened.service.passwordOf('administrator'), headers: { origin: opened.service.url } })
+    await administrator.goto(`${opened.service.url}/people`)
     await administrator.locator('.person', { hasText: 'willow' }).waitFor()
     await administrator.getByLabel('Name to sign in with').fill('rowan')
     await administrator.getByRole('radio', { name: /^Specialist/ }).check()
@@ -92,7 +83,7 @@ describe('the people of the helpline', { timeout: 3 * STORY_MS }, () => {
 
   it('are told what to do when an invitation link is cut short', async () => {
     const page = await visitor()
-    await page.goto(`${service.url}/join#abc`)
+    await page.goto(`${opened.service.url}/join#abc`)
     await page.getByText('This invitation link is cut short.').waitFor()
     await lookAtBoth(page, 'join-cut-short')
     await page.context().close()
@@ -100,13 +91,13 @@ describe('the people of the helpline', { timeout: 3 * STORY_MS }, () => {
 })
 
 async function visitor(): Promise<Page> {
-  const page = await (await newVisitor(browser, widths[1])).newPage()
+  const page = await (await newVisitor(opened.browser, widths[1])).newPage()
   page.setDefaultTimeout(30_000)
   return page
 }
 
 async function roleOf(name: string, page: Page): Promise<string | undefined> {
-  const { people } = await (await page.request.get(`${service.url}/api/people`)).json() as { people: { name: string, role: string }[] }
+  const { people } = await (await page.request.get(`${opened.service.url}/api/people`)).json() as { people: { name: string, role: string }[] }
   return people.find(person => person.name === name)?.role
 }
 

@@ -1,28 +1,19 @@
 import sharp from 'sharp'
-import type { Browser, BrowserContext, Page } from 'playwright-core'
+import type { BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { openBrowser, STORY_MS, widths } from './browser.js'
+import { STORY_MS, widths } from './browser.js'
 import { lookAt, lookInTheDark, lookOnPaper } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
+import { openedForTests } from './opened.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 for (const { name, width, height } of widths) {
   describe(`an asker whose browser runs no script, on a ${name}`, { timeout: STORY_MS }, () => {
     let context: BrowserContext
     let looking: BrowserContext
     beforeAll(async () => {
-      context = await browser.newContext({ viewport: { width, height }, javaScriptEnabled: false })
-      looking = await browser.newContext({ viewport: { width, height }, reducedMotion: 'reduce' })
+      context = await opened.browser.newContext({ viewport: { width, height }, javaScriptEnabled: false })
+      looking = await opened.browser.newContext({ viewport: { width, height }, reducedMotion: 'reduce' })
       for (const each of [context, looking]) each.setDefaultTimeout(15_000)
     })
     afterAll(async () => { await context.close(); await looking.close() })
@@ -31,7 +22,7 @@ for (const { name, width, height } of widths) {
     const look = async (page: Page, as: string, everyWay = false): Promise<void> => {
       expect(await page.content()).not.toContain('<script')
       const twin = await looking.newPage()
-      await twin.goto(`${service.url}/ask`)
+      await twin.goto(`${opened.service.url}/ask`)
       await twin.setContent(await page.content())
       await lookAt(twin, `plain-${as}`)
       if (everyWay) {
@@ -42,7 +33,7 @@ for (const { name, width, height } of widths) {
     }
     const visit = async (): Promise<Page> => {
       const page = await context.newPage()
-      await page.goto(service.url)
+      await page.goto(opened.service.url)
       await page.getByRole('link', { name: 'Ask your question on plain pages' }).click()
       await page.getByRole('heading', { name: 'What is wrong with your plant?' }).waitFor()
       return page
@@ -138,10 +129,10 @@ for (const { name, width, height } of widths) {
       await look(page, 'waiting')
       const link = await page.getByLabel('Your private link').inputValue()
 
-      const specialist = await browser.newContext()
-      const post = (path: string, data?: object) => specialist.request.post(service.url + path, { headers: { origin: service.url }, ...(data === undefined ? {} : { data }) })
-      await post('/api/sign-in', service.passwordOf('specialist'))
-      const { tickets } = await (await specialist.request.get(`${service.url}/api/tickets?words=${encodeURIComponent(`seen on a ${name}`)}`)).json() as { tickets: { ticket: string }[] }
+      const specialist = await opened.browser.newContext()
+      const post = (path: string, data?: object) => specialist.request.post(opened.service.url + path, { headers: { origin: opened.service.url }, ...(data === undefined ? {} : { data }) })
+      await post('/api/sign-in', opened.service.passwordOf('specialist'))
+      const { tickets } = await (await specialist.request.get(`${opened.service.url}/api/tickets?words=${encodeURIComponent(`seen on a ${name}`)}`)).json() as { tickets: { ticket: string }[] }
       const ticket = `/api/tickets/${tickets[0]?.ticket ?? ''}`
       await post(`${ticket}/take`)
       await post(`${ticket}/ask-back`, { text: 'Is it the same on every stem?', checks: ['leaf-underside'], photos: true })
@@ -155,7 +146,7 @@ for (const { name, width, height } of widths) {
       await page.getByRole('button', { name: 'Send it to the specialist' }).click()
       await page.getByText('Yes, on every stem.').waitFor()
       await post(`${ticket}/settle`, { text: 'Thank you.\n\nPick the fallen leaves up.', outcome: { kind: 'not known' } })
-      await page.goto(`${service.url}/ask`)
+      await page.goto(`${opened.service.url}/ask`)
       await page.getByLabel('Your private link').fill(link)
       await page.getByRole('button', { name: 'Open my sheet' }).click()
       await page.getByRole('heading', { name: 'We do not know what it is' }).waitFor()

@@ -1,30 +1,21 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { lookAt } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
+import { openedForTests } from './opened.js'
 import { wholeGuide } from '../whole-guide.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 describe('a new volunteer', { timeout: 2 * STORY_MS }, () => {
   it('trains on a past case by keys alone, hears what the caller says, and is told how it went', async () => {
-    const page = await (await newVisitor(browser, widths[1])).newPage()
+    const page = await (await newVisitor(opened.browser, widths[1])).newPage()
     page.setDefaultTimeout(30_000)
-    await page.request.post(`${service.url}/api/sign-in`, { data: service.passwordOf('volunteer'), headers: { origin: service.url } })
+    await page.request.post(`${opened.service.url}/api/sign-in`, { data: opened.service.passwordOf('volunteer'), headers: { origin: opened.service.url } })
     // One worked case that is sure to be drawn: every other one counts as done.
-    const { practice } = await (await page.request.get(`${service.url}/api/practice/lettuce-001`)).json() as { practice: string }
+    const { practice } = await (await page.request.get(`${opened.service.url}/api/practice/lettuce-001`)).json() as { practice: string }
     const names = (await wholeGuide()).casebook.map(({ id }) => id)
-    await page.goto(`${service.url}/sheet`)
+    await page.goto(`${opened.service.url}/sheet`)
     await page.evaluate(done => localStorage.setItem('frondline practised', JSON.stringify(done)), names.filter(name => name !== practice))
     await page.getByRole('heading', { name: 'A new call' }).waitFor()
     await page.keyboard.press('Escape')

@@ -1,27 +1,18 @@
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { describe, expect, it } from 'vitest'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { lookAt } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
+import { openedForTests } from './opened.js'
 
 // A service of its own: it will not let anybody in from this address for a while.
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+
+const opened = openedForTests()
 
 for (const { name, width, height } of widths) {
   describe(`signing in, on a ${name}`, { timeout: STORY_MS }, () => {
     it('tells somebody who mistyped the password too often how long to wait', async () => {
-      const context = await newVisitor(browser, { width, height })
+      const context = await newVisitor(opened.browser, { width, height })
       const page = await context.newPage()
-      await page.goto(`${service.url}/sign-in`)
+      await page.goto(`${opened.service.url}/sign-in`)
       for (let tries = 0; tries < 20 && await page.getByText(/Wait \d+ seconds/).count() === 0; tries++) {
         await page.getByLabel('Name').fill('willow')
         await page.getByLabel('Password').fill('wrong')

@@ -1,20 +1,11 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, it } from 'vitest'
+import { openedForTests } from './opened.js'
 import type { CaseView } from '../../shared/index.js'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { lookAt } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 const FUZZ = { 'leaf-underside': 'white or grey fuzz', 'leaf-spots': 'pale or yellow patches with straight edges' }
 
@@ -23,14 +14,14 @@ describe('settled cases like the one at hand', { timeout: STORY_MS }, () => {
     const earlier = await lettuce(FUZZ)
     await send(`/api/cases/${earlier.link}/hand-over`, { revision: earlier.revision })
     const bench = await signedIn('specialist')
-    const { tickets: [waiting] } = await (await bench.request.get(`${service.url}/api/tickets`)).json() as { tickets: { ticket: string }[] }
-    await bench.request.post(`${service.url}/api/tickets/${waiting?.ticket}/settle`, {
-      data: { text: 'Pick the spotted leaves off.', outcome: { kind: 'problem', problem: 'lettuce-downy-mildew' } }, headers: { origin: service.url },
+    const { tickets: [waiting] } = await (await bench.request.get(`${opened.service.url}/api/tickets`)).json() as { tickets: { ticket: string }[] }
+    await bench.request.post(`${opened.service.url}/api/tickets/${waiting?.ticket}/settle`, {
+      data: { text: 'Pick the spotted leaves off.', outcome: { kind: 'problem', problem: 'lettuce-downy-mildew' } }, headers: { origin: opened.service.url },
     })
     const later = await lettuce({ ...FUZZ, 'leaf-spots': 'none of these' })
     await send(`/api/cases/${later.link}/hand-over`, { revision: later.revision })
 
-    await bench.goto(`${service.url}/bench`)
+    await bench.goto(`${opened.service.url}/bench`)
     await bench.locator('.ledger-row a').first().press('Enter')
     await bench.getByRole('heading', { name: 'Settled this season in Holt Fen: Lettuce' }).waitFor()
     await bench.getByText('1 answer the same, 1 different').waitFor()
@@ -40,7 +31,7 @@ describe('settled cases like the one at hand', { timeout: STORY_MS }, () => {
     await bench.context().close()
 
     const sheet = await signedIn('volunteer')
-    await sheet.goto(`${service.url}/sheet`)
+    await sheet.goto(`${opened.service.url}/sheet`)
     await sheet.getByRole('heading', { name: 'A new call' }).waitFor()
     await sheet.keyboard.type('the outer leaves on my lettuce have yellow squares and white fuzz underneath')
     await sheet.getByText('So far this sounds like').waitFor()
@@ -56,9 +47,9 @@ describe('settled cases like the one at hand', { timeout: STORY_MS }, () => {
 })
 
 async function signedIn(role: 'specialist' | 'volunteer'): Promise<Page> {
-  const page = await (await newVisitor(browser, widths[1])).newPage()
+  const page = await (await newVisitor(opened.browser, widths[1])).newPage()
   page.setDefaultTimeout(30_000)
-  await page.request.post(`${service.url}/api/sign-in`, { data: service.passwordOf(role), headers: { origin: service.url } })
+  await page.request.post(`${opened.service.url}/api/sign-in`, { data: opened.service.passwordOf(role), headers: { origin: opened.service.url } })
   return page
 }
 
@@ -70,7 +61,7 @@ async function lettuce(answers: Readonly<Record<string, string>>): Promise<CaseV
 }
 
 async function send(path: string, body: object): Promise<CaseView> {
-  const reply = await fetch(service.url + path, { method: 'POST', headers: { 'content-type': 'application/json', origin: service.url }, body: JSON.stringify(body) })
+  const reply = await fetch(opened.service.url + path, { method: 'POST', headers: { 'content-type': 'application/json', origin: opened.service.url }, body: JSON.stringify(body) })
   if (!reply.ok) throw new Error(`${path}: ${reply.status} ${await reply.text()}`)
   return await reply.json() as CaseView
 }

@@ -1,21 +1,12 @@
-import type { Browser, Page } from 'playwright-core'
+import type { Page } from 'playwright-core'
 import sharp from 'sharp'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
+import { openedForTests } from './opened.js'
 import type { CaseView } from '../../shared/index.js'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { lookAt, lookInTheDark } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 describe('a specialist at the bench', { timeout: 3 * STORY_MS }, () => {
   it('takes, asks back, sees the answer come in and move the differential, settles after reading once more, and changes the answer', async () => {
@@ -186,11 +177,11 @@ describe('a specialist at the bench', { timeout: 3 * STORY_MS }, () => {
 })
 
 async function atTheBench(): Promise<Page> {
-  const context = await newVisitor(browser, widths[1])
+  const context = await newVisitor(opened.browser, widths[1])
   const page = await context.newPage()
   page.setDefaultTimeout(30_000)
-  await page.request.post(`${service.url}/api/sign-in`, { data: service.passwordOf('specialist'), headers: { origin: service.url } })
-  await page.goto(`${service.url}/bench`)
+  await page.request.post(`${opened.service.url}/api/sign-in`, { data: opened.service.passwordOf('specialist'), headers: { origin: opened.service.url } })
+  await page.goto(`${opened.service.url}/bench`)
   await page.locator('.ledger-row').first().waitFor()
   return page
 }
@@ -208,7 +199,7 @@ async function lookAtBoth(page: Page, name: string): Promise<void> {
 }
 
 async function send(path: string, body: object): Promise<CaseView> {
-  const reply = await fetch(service.url + path, { method: 'POST', headers: { 'content-type': 'application/json', origin: service.url }, body: JSON.stringify(body) })
+  const reply = await fetch(opened.service.url + path, { method: 'POST', headers: { 'content-type': 'application/json', origin: opened.service.url }, body: JSON.stringify(body) })
   if (!reply.ok) throw new Error(`${path}: ${reply.status} ${await reply.text()}`)
   return await reply.json() as CaseView
 }
@@ -221,13 +212,13 @@ async function handOver(words: string, host: string | null, answers: Readonly<Re
 }
 
 async function answer(link: string, check: string, said: string): Promise<void> {
-  const view = await (await fetch(`${service.url}/api/cases/${link}`)).json() as CaseView
+  const view = await (await fetch(`${opened.service.url}/api/cases/${link}`)).json() as CaseView
   await send(`/api/cases/${link}/answers`, { revision: view.revision, check, answer: said })
 }
 
 let sent = 0
 async function sendPhoto({ link }: CaseView): Promise<void> {
   const photo = await sharp({ create: { width: 900, height: 600, channels: 3, background: { r: 70, g: 110 + 40 * (sent % 3), b: 60 } } }).jpeg().toBuffer()
-  const reply = await fetch(`${service.url}/api/cases/${link}/photos/bench-story-photo-${++sent}`, { method: 'PUT', headers: { 'content-type': 'image/jpeg', origin: service.url }, body: new Uint8Array(photo) })
+  const reply = await fetch(`${opened.service.url}/api/cases/${link}/photos/bench-story-photo-${++sent}`, { method: 'PUT', headers: { 'content-type': 'image/jpeg', origin: opened.service.url }, body: new Uint8Array(photo) })
   if (!reply.ok) throw new Error(`The photo was not taken: ${reply.status} ${await reply.text()}`)
 }

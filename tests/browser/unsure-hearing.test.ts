@@ -1,31 +1,22 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { askQuestion } from './asker.js'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { lookAt } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
+import { openedForTests } from './opened.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 /** A visit on which the real service's first replies say this of how well they heard: whatever the matching is tuned to, the screen is tried. */
 async function visit({ width, height }: { width: number, height: number }, heard: { confidence: number, outOfScope: boolean, hosts?: [] }): Promise<Page> {
-  const context = await newVisitor(browser, { width, height })
+  const context = await newVisitor(opened.browser, { width, height })
   const page = await context.newPage()
-  await page.route(`${service.url}/api/cases`, async route => {
+  await page.route(`${opened.service.url}/api/cases`, async route => {
     const reply = await route.fetch()
     const view = await reply.json() as { place: object }
     await route.fulfill({ response: reply, json: { ...view, place: { ...view.place, ...heard } } })
   })
-  await page.goto(service.url)
+  await page.goto(opened.service.url)
   return page
 }
 
@@ -64,7 +55,7 @@ for (const size of widths) {
       await page.getByRole('button', { name: 'It is about a plant. Let me pick it' }).click()
       await page.getByLabel('Type the plant’s name').waitFor()
       await page.getByRole('button', { name: 'Leave it as it was' }).click()
-      await page.unroute(`${service.url}/api/cases`)
+      await page.unroute(`${opened.service.url}/api/cases`)
       await page.getByLabel('Your question').fill('black spots on my rose leaves and they fall off')
       await page.getByRole('button', { name: 'Ask again' }).click()
       await page.locator('.offer').first().waitFor()

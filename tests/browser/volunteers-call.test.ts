@@ -1,19 +1,10 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { newVisitor, STORY_MS, widths } from './browser.js'
 import { lookAt, lookInTheDark } from './looking.js'
-import { startTestService, type TestService } from './running-service.js'
+import { openedForTests } from './opened.js'
 
-let service: TestService
-let browser: Browser
-beforeAll(async () => {
-  service = await startTestService()
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-})
+const opened = openedForTests()
 
 /** Presses a key and waits until the sheet shows what it should. */
 async function press(page: Page, key: string, shows: string | RegExp): Promise<void> {
@@ -24,12 +15,12 @@ async function press(page: Page, key: string, shows: string | RegExp): Promise<v
 for (const { name, width, height } of widths) {
   describe(`a volunteer with a telephone, on a ${name}`, { timeout: STORY_MS }, () => {
     it('works two calls by keyboard alone, and a reload loses neither', async () => {
-      const context = await newVisitor(browser, { width, height })
+      const context = await newVisitor(opened.browser, { width, height })
       const page = await context.newPage()
       // From here on no pointer is used.
-      await page.goto(`${service.url}/sheet`)
+      await page.goto(`${opened.service.url}/sheet`)
       await page.getByRole('heading', { name: 'Sign in' }).waitFor()
-      const account = service.passwordOf('volunteer')
+      const account = opened.service.passwordOf('volunteer')
       await page.keyboard.press('Tab')
       await page.keyboard.type(account.name)
       await page.keyboard.press('Tab')
@@ -108,10 +99,10 @@ for (const { name, width, height } of widths) {
     })
 
     it('acts on a key only where its label stands, and never loses the focus', async () => {
-      const context = await newVisitor(browser, { width, height })
+      const context = await newVisitor(opened.browser, { width, height })
       const page = await context.newPage()
-      await page.request.post(`${service.url}/api/sign-in`, { data: service.passwordOf('volunteer'), headers: { origin: service.url } })
-      await page.goto(`${service.url}/sheet`)
+      await page.request.post(`${opened.service.url}/api/sign-in`, { data: opened.service.passwordOf('volunteer'), headers: { origin: opened.service.url } })
+      await page.goto(`${opened.service.url}/sheet`)
       await page.getByRole('heading', { name: 'A new call' }).waitFor()
       const focused = () => page.evaluate(() => document.activeElement?.closest('[data-keys] .sheet, .call-tabs') === null ? document.activeElement?.tagName ?? 'nothing' : 'the sheet')
       await page.keyboard.type('the outer leaves on my lettuce have yellow squares')
@@ -167,11 +158,11 @@ for (const { name, width, height } of widths) {
     })
 
     it('can turn plain keys off', async () => {
-      const context = await newVisitor(browser, { width, height })
+      const context = await newVisitor(opened.browser, { width, height })
       const page = await context.newPage()
-      const account = service.passwordOf('volunteer')
-      await page.request.post(`${service.url}/api/sign-in`, { data: account, headers: { origin: service.url } })
-      await page.goto(`${service.url}/sheet`)
+      const account = opened.service.passwordOf('volunteer')
+      await page.request.post(`${opened.service.url}/api/sign-in`, { data: account, headers: { origin: opened.service.url } })
+      await page.goto(`${opened.service.url}/sheet`)
       await page.getByRole('heading', { name: 'A new call' }).waitFor()
       await page.keyboard.press('Escape')
       await page.getByLabel('Plain keys are on').focus()
