@@ -72,7 +72,8 @@ function buildProblem(draft: ProblemDraft, number: number, numbers: Numbers, che
   })
   return {
     id: draft.id.value as ProblemId, number, name: draft.name.value, what: draft.what.value, agent: draft.agent, kind: draft.nature,
-    cost: draft.cost, months: [...draft.months].sort((a, b) => a - b), signs: signs.sort((a, b) => a.check - b.check),
+    cost: draft.cost, months: [...draft.months].sort((a, b) => a - b),
+    favouredBy: [...new Set(draft.favouredBy)].sort(), heatWindow: draft.heatWindow, signs: signs.sort((a, b) => a.check - b.check),
     sameSign: draft.sameSign.map((group) => group.map(({ value }) => resolve(numbers.check, value))),
     lookAlikes: draft.lookAlikes.map(({ value }) => resolve(numbers.problem, value)),
     advice: {

@@ -1,6 +1,6 @@
 /** The guide's files after shaping: typed values, every name with the place where it was written, nothing linked yet. */
 import type { FrequencyWord } from './frequency-words.js'
-import type { Cost, Effort, HowCommon, ProblemKind, Source } from './guide.js'
+import type { Cost, Effort, FavourableWeather, HeatWindow, HowCommon, ProblemKind, Source } from './guide.js'
 import type { Located, Place } from './source-file.js'
 
 export interface Acceptance { readonly warning: Located<string>; readonly because: string }
@@ -39,6 +39,8 @@ export interface ProblemDraft extends Draft {
   readonly nature: ProblemKind
   readonly hosts: readonly { readonly host: Located<string>; readonly how: HowCommon }[]
   readonly months: readonly number[]
+  readonly favouredBy: readonly FavourableWeather[]
+  readonly heatWindow: HeatWindow | null
   readonly cost: Cost
   readonly shows: readonly SignDraft[]
   /** Groups of checks that see the same sign. */

@@ -6,6 +6,7 @@ export const errorCodes: Readonly<Record<GuideErrorCode | GuideWarningCode, stri
   SHAPE: 'A value is missing or of the wrong kind. The message says what was expected; trees/README.md shows each kind of file whole.',
   UNKNOWN_KEY: 'A key is not one this kind of file has. Most often a slip of the pen: take the name suggested.',
   WRONG_FOLDER: 'The file stands in a folder that is not read. Move it to checks, problems, hosts, red-flags or casebook.',
+  HEAT_WINDOW: 'The degree days in which a problem is seen cannot be read. Write them as trees/README.md shows: 450 and 900 degree days base 10 °C from 1 March.',
   NO_REGION: 'The guide needs one region.yaml with its districts and the numbers to call.',
   DUPLICATE_NAME: 'Two files, or two cases, have the same name. Rename one.',
   FILE_NAME: 'A file is named for the id inside it. Rename the file or the id.',

@@ -70,6 +70,30 @@ export interface Sign {
   readonly shares: Float64Array
 }
 
+/** Kinds of weather that can make a problem likelier; what each means in numbers stands in the season. */
+export const favourableWeathers = ['late-blight weather', 'tomato leaf-blight weather', 'apple-scab weather', 'wet leaves', 'drought', 'soaking rain'] as const
+export type FavourableWeather = (typeof favourableWeathers)[number]
+
+/** Ways to reckon the degree days of a day from its lowest and highest temperature. */
+export const degreeDayMethods = ['average', 'modified average', 'single sine', 'single triangle'] as const
+export type DegreeDayMethod = (typeof degreeDayMethods)[number]
+
+/** When in the year's warmth a problem is seen, as it was published. */
+export interface HeatWindow {
+  /** Unit of all temperatures and degree days here. */
+  readonly unit: 'C' | 'F'
+  /** Degree days from which it is seen. */
+  readonly least: number
+  /** Degree days after which it is over; null when it stays. */
+  readonly most: number | null
+  readonly base: number
+  /** Upper threshold, or null. */
+  readonly upper: number | null
+  /** The day of the year from which degree days are summed. */
+  readonly from: { readonly month: number; readonly day: number }
+  readonly method: DegreeDayMethod
+}
+
 export interface Problem {
   readonly id: ProblemId
   readonly number: number
@@ -80,6 +104,9 @@ export interface Problem {
   readonly cost: Cost
   /** Months 1 to 12 in which it is usually seen; empty means any time. */
   readonly months: readonly number[]
+  readonly favouredBy: readonly FavourableWeather[]
+  /** Null where no window is published. */
+  readonly heatWindow: HeatWindow | null
   readonly signs: readonly Sign[]
   /** Groups of checks (by number) that see the same sign of this problem, and so must not count twice. */
   readonly sameSign: readonly (readonly number[])[]

@@ -1,6 +1,8 @@
 import type { z } from 'zod'
 import { closestNames } from './closest-names.js'
 import type { AnyDraft, Acceptance, NodeDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
+import { type HeatFault, readHeatWindow } from './heat-window.js'
+import type { HeatWindow } from './guide.js'
 import type { ParsedFile, Report, YamlPath } from './parse.js'
 import type { Located } from './source-file.js'
 import { wordSetsNamed } from './word-sets.js'
@@ -75,6 +77,8 @@ function shapeProblem(parsed: ParsedFile, report: Report): AnyDraft | null {
     nature: value.kind,
     hosts: Object.entries(value.hosts).map(([host, how]) => ({ host: here.key(host, ['hosts', host]), how })),
     months: value.season?.months ?? [],
+    favouredBy: value['favoured by'] ?? [],
+    heatWindow: shapeHeatWindow(value, parsed, report),
     cost: value.cost,
     shows: Object.entries(value.shows).map(([check, answers]) => ({
       check: here.key(check, ['shows', check]),
@@ -98,6 +102,24 @@ function shapeProblem(parsed: ParsedFile, report: Report): AnyDraft | null {
     reviewedOn: here.text(value.reviewed.on, ['reviewed', 'on']),
     accepts: here.accepts(value.accepts),
   }
+}
+
+function shapeHeatWindow(
+  written: { readonly 'seen between'?: string | undefined; readonly 'seen after'?: string | undefined }, parsed: ParsedFile, report: Report,
+): HeatWindow | null {
+  const refuse = (key: string, { message, nearest }: HeatFault): null => {
+    report({ severity: 'error', code: 'HEAT_WINDOW', at: [parsed.at([key])], message, nearest })
+    return null
+  }
+  const { 'seen between': between, 'seen after': after } = written
+  if (between !== undefined && after !== undefined) {
+    return refuse('seen after', { message: 'A problem has both "seen between" and "seen after". Expected one of them.', nearest: [] })
+  }
+  const key = between === undefined ? 'seen after' : 'seen between'
+  const text = between ?? after
+  if (text === undefined) return null
+  const read = readHeatWindow(text, key)
+  return 'message' in read ? refuse(key, read) : read
 }
 
 function shapeHost(parsed: ParsedFile, report: Report): AnyDraft | null {

@@ -1,7 +1,7 @@
 /** What each kind of file may hold, as zod shapes with the authors' own key names. */
 import { z } from 'zod'
 import { frequencyWords } from './frequency-words.js'
-import { problemKinds } from './guide.js'
+import { favourableWeathers, problemKinds } from './guide.js'
 
 const id = z.string('a name').regex(/^[a-z0-9][a-z0-9-]*$/, 'a name of small letters, digits and hyphens')
 const text = z.string('text').trim().min(1, 'some text')
@@ -37,6 +37,9 @@ export const problemShape = z.strictObject({
   kind: z.enum(problemKinds),
   hosts: z.record(id, z.enum(commonnessWords)),
   season: z.strictObject({ months: z.array(z.int().min(1).max(12)).min(1) }).optional(),
+  'favoured by': z.array(z.enum(favourableWeathers)).min(1).optional(),
+  'seen between': text.optional(),
+  'seen after': text.optional(),
   cost: z.enum(costs),
   shows: z.record(id, z.record(phrase, z.enum(frequencyWords))),
   'same sign': z.array(z.array(id).min(2, 'at least two checks')).optional(),
