@@ -29,9 +29,10 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
   const problems = problemDrafts.map((draft, number) => buildProblem(draft, number, numbers, checks))
   const hosts = hostDrafts.map((draft, number) => buildHost(draft, number, { numbers, checks, problems, problemDrafts, hostDrafts }))
   const layWords = buildLayWords(linked.layWords)
+  const beside = buildBeside(region)
   const casebook = [...linked.cases].sort(compareIds).map((draft) => buildCase(draft, numbers))
   const content = {
-    region: { ...region, kind: undefined, at: undefined, districts: [...region.districts], numbers: [...region.numbers] },
+    region: { ...region, kind: undefined, at: undefined, districts: [...region.districts], beside: [...beside], numbers: [...region.numbers] },
     checks, problems: problems.map(({ reviewedOn, sources, ...meaning }) => ({ ...meaning, reviewedOn, sources })),
     commonness: problemDrafts.map(({ hosts: some }) => some.map(({ host, how }) => [host.value, how]).sort()),
     hosts: hosts.map(({ logLikelihood: _derived, commonness: _also, ...meaning }) => meaning),
@@ -41,11 +42,18 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
     hash: createHash('sha256').update(canonicalJson(content)).digest('hex'),
     region: {
       id: region.id, name: region.name, helpline: region.helpline, demonstration: region.demonstration, units: region.units,
-      language: region.language, districts: region.districts, numbers: region.numbers, onDutyMail: region.onDutyMail, targets: region.targets,
+      language: region.language, districts: region.districts, beside, numbers: region.numbers, onDutyMail: region.onDutyMail, targets: region.targets,
     },
     checks, problems, hosts, redFlags, layWords, casebook,
     checkNumbers: numbers.check, problemNumbers: numbers.problem, hostNumbers: numbers.host, redFlagNumbers: numbers.redFlag,
   })
+}
+
+/** Which districts lie beside each: written once, it holds both ways. */
+function buildBeside({ beside }: RegionDraft): Map<string, readonly string[]> {
+  const pairs = beside.flatMap(({ district, others }) => others.flatMap((other) => [[district.value, other.value], [other.value, district.value]] as const))
+  const names = [...new Set(pairs.map(([one]) => one))].sort()
+  return new Map(names.map((name) => [name, [...new Set(pairs.filter(([one]) => one === name).map(([, other]) => other))].sort()]))
 }
 
 interface Numbers {

@@ -114,6 +114,8 @@ export interface RegionDraft {
   readonly units: 'metric' | 'us'
   readonly language: string
   readonly districts: ReadonlyMap<string, string>
+  /** Districts that lie beside one, as written; it holds both ways. */
+  readonly beside: readonly { readonly district: Located<string>; readonly others: readonly Located<string>[] }[]
   readonly numbers: ReadonlyMap<string, { readonly name: string; readonly number: string }>
   readonly onDutyMail: string | null
   readonly targets: { readonly answerWithinHours: number; readonly urgentWithinHours: number; readonly eraseContactAfterDays: number }

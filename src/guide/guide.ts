@@ -205,6 +205,8 @@ export interface Region {
   readonly language: string
   /** District id to name. */
   readonly districts: ReadonlyMap<string, string>
+  /** The districts beside each one, in order of name; one that no line names has none. */
+  readonly beside: ReadonlyMap<string, readonly string[]>
   readonly numbers: ReadonlyMap<CallName, { readonly name: string; readonly number: string }>
   /** The mail address that hears of urgent tickets, or null. */
   readonly onDutyMail: string | null

@@ -194,6 +194,7 @@ function shapeRedFlag(parsed: ParsedFile, report: Report): AnyDraft | null {
 function shapeRegion(parsed: ParsedFile, report: Report): AnyDraft | null {
   const value = fit(regionShape, parsed, report)
   if (value === null) return null
+  const here = placing(parsed)
   return {
     kind: 'region',
     at: parsed.at(['region']),
@@ -204,6 +205,9 @@ function shapeRegion(parsed: ParsedFile, report: Report): AnyDraft | null {
     units: value.units,
     language: value.language,
     districts: new Map(Object.entries(value.districts)),
+    beside: Object.entries(value.beside ?? {}).map(([district, others]) => ({
+      district: here.key(district, ['beside', district]), others: here.texts(others, ['beside', district]),
+    })),
     numbers: new Map(Object.entries(value.numbers)),
     onDutyMail: value['on duty mail'] ?? null,
     targets: {

@@ -116,6 +116,7 @@ export const regionShape = z.strictObject({
   units: z.enum(['metric', 'us']),
   language: z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]+)*$/, 'a language tag like en'),
   districts: z.record(id, text),
+  beside: z.record(id, z.array(id).min(1, 'at least one district')).optional(),
   numbers: z.record(phrase, z.strictObject({ name: text, number: text })),
   'on duty mail': z.email('a mail address').optional(),
   targets: z.strictObject({

@@ -21,6 +21,18 @@ describe('rule: numbers and districts stand in region.yaml', () => {
     ])
   })
 
+  it('accepts districts that lie beside each other', () => {
+    expect(errorsOf({ 'region.yaml': swap('numbers:\n', 'beside: { eastmere: [holt-fen] }\nnumbers:\n') })).toEqual([])
+  })
+
+  it('points at a district that lies beside no district, beside itself, or is none', () => {
+    expect(errorsOf({ 'region.yaml': swap('numbers:\n', 'beside: { eastmere: [eastmere, holt-fin], upper-carse: [holt-fen] }\nnumbers:\n') })).toEqual([
+      { code: 'UNKNOWN_DISTRICT', at: 'trees/region.yaml:8:22', nearest: [] },
+      { code: 'UNKNOWN_DISTRICT', at: 'trees/region.yaml:8:32', nearest: ['holt-fen'] },
+      { code: 'UNKNOWN_DISTRICT', at: 'trees/region.yaml:8:43', nearest: [] },
+    ])
+  })
+
   it('says only that the region is missing when it is', () => {
     expect(errorsOf({ ...changes, 'region.yaml': null })).toEqual([{ code: 'NO_REGION', at: 'trees/checks/leaf-top.yaml:1:1', nearest: [] }])
   })
