@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { MovedLine } from './season.js'
 
 /** Longest question or note taken, in characters. */
 export const MAX_WORDS = 4000
@@ -106,6 +107,8 @@ export const LikelyLine = z.object({
   problem: z.string().nullable(), name: z.string(), what: z.string(),
   probability: z.number().min(0).max(1),
   for: z.array(ReasonLine), against: z.array(ReasonLine),
+  /** Set where the season here and now makes it more or less likely. */
+  moved: MovedLine.optional(),
 }).meta({ id: 'LikelyLine' })
 
 export const SourceLine = z.object({ title: z.string(), by: z.string(), year: z.number().nullable() })
@@ -135,6 +138,7 @@ export const TurnLine = z.object({ check: CheckCard, answer: z.string(), toName:
 /** A problem that must be reported and cannot be passed over, with what to do about it. */
 export const WatchLine = z.object({
   problem: z.string(), name: z.string(), probability: z.number(), escalate: z.string(), call: Call.nullable(),
+  moved: MovedLine.optional(),
 }).meta({ id: 'WatchLine' })
 
 /** At least and at most so many checks, over all likely answers. One and one: this is the last. */

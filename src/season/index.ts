@@ -1,1 +1,15 @@
+export {
+  LEAST_FACTOR, LEAST_FACTOR_OF_WATCH, LEAST_TOLD, MOST_BY_REPORTS, MOST_FACTOR, presenceFactors, RECENT_WEEKS, REPORTS_THE_GUIDE_WEIGHS,
+} from './factors.js'
+export type { Move, MoveReason } from './move.js'
+export { cappedFactor, type Plausible, plausibilities, type SeasonHere } from './plausibility.js'
+export { type Presence, type PresenceChange, presenceOn, type PresenceState, presenceStates } from './presence.js'
+export { countInterval, type CountInterval } from './reports/count-interval.js'
+export { earlierYears, type EarlierYears } from './reports/earlier-years.js'
+export { type IsoWeek, isoWeekOf, mondayOfWeek, sameWeekBefore, weekAfter, weekParts, weeksBetween } from './reports/iso-week.js'
+export { repeatsAmong, REPEAT_DAYS } from './reports/repeats.js'
+export { countsAs, type Report, type Reportable, type ReportBasis } from './reports/report.js'
+export { type CountsByWeek, type RiseVerdict, unusualRise } from './reports/unusual-rise.js'
+export { type WeeklyCount, weeklyCounts } from './reports/weekly-counts.js'
 export * from './weather/index.js'
+export { moveInWords, reasonInWords } from './wording-en.js'
