@@ -10,6 +10,7 @@ import { replayCommand } from './commands/replay.js'
 import { reportCommand } from './commands/report.js'
 import { serveCommand } from './commands/serve.js'
 import { suggestCommand } from './commands/suggest.js'
+import { translateCommand } from './commands/translate.js'
 
 /** The command line, whole: every command with its own --help. */
 export function program(): Command {
@@ -23,6 +24,7 @@ export function program(): Command {
     .addCommand(replayCommand())
     .addCommand(reportCommand())
     .addCommand(suggestCommand())
+    .addCommand(translateCommand())
     .addCommand(serveCommand())
     .addCommand(peopleCommand())
     .addCommand(backupCommand())

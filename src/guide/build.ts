@@ -1,12 +1,14 @@
 import { createHash } from 'node:crypto'
-import type { CheckDraft, HostDraft, LayWordsDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
+import type { CheckDraft, HostDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
 import { sharesFromWords } from './frequency-words.js'
 import type {
-  CaseEnd, Check, CheckId, Guide, Host, HostId, HowCommon, LayWords, NodeName, Problem, ProblemId, RedFlag, RedFlagId, Sign, Target, TreeNode, WorkedCase,
+  CaseEnd, Check, CheckId, Guide, Host, HostId, HowCommon, NodeName, Problem, ProblemId, RedFlag, RedFlagId, Sign, Target, TreeNode, WorkedCase,
 } from './guide.js'
+import { buildLayWords } from './build-lay-words.js'
 import { logLikelihoods } from './likelihoods.js'
 import type { LinkedGuide } from './link.js'
-import { spreadWordSets } from './word-sets.js'
+import { buildTranslations } from './translation/build-translations.js'
+import { spreadHearings } from './word-sets.js'
 
 /** How common a problem is among a host's complaints, as relative weights. Our judgement; each step is about a factor of three. */
 export const commonnessWeights: Readonly<Record<HowCommon, number>> = { 'very common': 9, common: 3, occasional: 1, rare: 0.3 }
@@ -31,15 +33,20 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
   const layWords = buildLayWords(linked.layWords)
   const beside = buildBeside(region)
   const casebook = [...linked.cases].sort(compareIds).map((draft) => buildCase(draft, numbers))
+  const translations = buildTranslations(linked, numbers)
   const content = {
     region: { ...region, kind: undefined, at: undefined, districts: [...region.districts], beside: [...beside], numbers: [...region.numbers] },
-    checks, problems: problems.map(({ reviewedOn, sources, ...meaning }) => ({ ...meaning, reviewedOn, sources })),
+    // A guide without translations has the hash it had before there were any: what is shown is the label itself.
+    ...(translations.size === 0 ? {} : { translations }),
+    checks: checks.map((check) => ({ ...check, answers: check.answers.map(({ shown: _, ...answer }) => answer) })),
+    problems: problems.map(({ reviewedOn, sources, ...meaning }) => ({ ...meaning, reviewedOn, sources })),
     commonness: problemDrafts.map(({ hosts: some }) => some.map(({ host, how }) => [host.value, how]).sort()),
     hosts: hosts.map(({ logLikelihood: _derived, commonness: _also, ...meaning }) => meaning),
     redFlags, layWords, casebook,
   }
   return deepFreeze({
     hash: createHash('sha256').update(canonicalJson(content)).digest('hex'),
+    language: region.language, untranslated: new Set<string>(), translations,
     region: {
       id: region.id, name: region.name, helpline: region.helpline, demonstration: region.demonstration, units: region.units,
       language: region.language, districts: region.districts, beside, numbers: region.numbers, onDutyMail: region.onDutyMail, targets: region.targets,
@@ -67,7 +74,7 @@ function buildCheck(draft: CheckDraft, number: number, redFlags: ReadonlyMap<str
   return {
     id: draft.id.value as CheckId, number, ask: draft.ask.value, how: draft.how.value, why: draft.why.value, effort: draft.effort, chief: draft.chief,
     answers: draft.answers.map(({ label, saidAs, redFlag }) => ({
-      label: label.value, saidAs: saidAs.map(({ value }) => value), redFlag: redFlag === null ? null : resolve(redFlags, redFlag.value),
+      label: label.value, shown: label.value, saidAs: saidAs.map(({ value }) => value), redFlag: redFlag === null ? null : resolve(redFlags, redFlag.value),
     })),
   }
 }
@@ -168,10 +175,8 @@ function groupChecks(checks: readonly number[], groups: readonly (readonly numbe
 }
 
 function buildRedFlag(draft: RedFlagDraft, number: number, sets: ReadonlyMap<string, readonly string[]>): RedFlag {
-  const spread = (groups: readonly (readonly string[])[]): string[][] => groups.map((group) => spreadWordSets(group, sets))
   return {
-    id: draft.id.value as RedFlagId, number, title: draft.title.value, level: draft.level,
-    hear: draft.hear.map((hearing) => ({ ...hearing, allOf: spread(hearing.allOf), phrases: spreadWordSets(hearing.phrases, sets), unless: spread(hearing.unless) })),
+    id: draft.id.value as RedFlagId, number, title: draft.title.value, level: draft.level, hear: spreadHearings(draft.hear, sets),
     card: { doNow: values(draft.doNow), doNot: values(draft.doNot), call: values(draft.call) }, then: draft.then,
   }
 }
@@ -185,13 +190,6 @@ function buildCase(draft: WorkedCaseDraft, numbers: Numbers): WorkedCase {
     host: draft.host === null ? null : resolve(numbers.host, draft.host.value),
     findings: new Map(draft.findings.map(({ check, answer }) => [resolve(numbers.check, check.value), answer.value])),
     ends, alsoRight: draft.alsoRight.map(({ value }) => resolve(numbers.problem, value)),
-  }
-}
-
-function buildLayWords(draft: LayWordsDraft | null): LayWords {
-  return {
-    alike: (draft?.alike ?? []).map(values), otherPlants: values(draft?.otherPlants ?? []), things: values(draft?.things ?? []),
-    grounds: values(draft?.grounds ?? []), errands: values(draft?.errands ?? []),
   }
 }
 

@@ -1,12 +1,10 @@
 import { buildGuide } from './build.js'
-import type { AnyDraft } from './drafts.js'
 import type { GuideError } from './guide-error.js'
 import type { Guide } from './guide.js'
-import { linkGuide } from './link.js'
-import { parseFile, type Report } from './parse.js'
+import type { Report } from './parse.js'
+import { readFiles } from './read-files.js'
 import { RuleContext } from './rule-context.js'
 import { errorRules, warningRules } from './rules/index.js'
-import { shapeFile } from './shape.js'
 import { lineAndColumn, type SourceFile } from './source-file.js'
 
 export interface Compiled {
@@ -31,12 +29,7 @@ export function compileGuide(files: readonly SourceFile[], { today }: { readonly
   const report: Report = (error) => {
     if (reported.length < MOST_ERRORS) reported.push(error)
   }
-  const drafts = files.flatMap((file): AnyDraft[] => {
-    const parsed = parseFile(file, report)
-    const draft = parsed === null ? null : shapeFile(parsed, report)
-    return draft === null ? [] : [draft]
-  })
-  const linked = linkGuide(drafts, files[0] ?? null, report)
+  const linked = readFiles(files, report)
   const context = new RuleContext(linked, today, report)
   for (const rule of errorRules) rule(context)
   const isSound = !reported.some(({ severity }) => severity === 'error')

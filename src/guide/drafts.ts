@@ -3,6 +3,9 @@ import type { FrequencyWord } from './frequency-words.js'
 import type { Cost, Effort, FavourableWeather, HeatWindow, HowCommon, ProblemKind, Source } from './guide.js'
 import type { Located, Place } from './source-file.js'
 
+/** Words with which a node handles every answer that it does not name. */
+export const OTHER_ANSWERS = 'other answers'
+
 export interface Acceptance { readonly warning: Located<string>; readonly because: string }
 
 export interface Draft {
@@ -84,20 +87,22 @@ export interface HostDraft extends Draft {
   readonly nodes: readonly NodeDraft[]
 }
 
+export interface HearingDraft {
+  readonly allOf: readonly (readonly string[])[]
+  readonly within: number
+  readonly inOrder: boolean
+  readonly reach: number
+  readonly unless: readonly (readonly string[])[]
+  readonly phrases: readonly string[]
+}
+
 export interface RedFlagDraft extends Draft {
   readonly kind: 'red flag'
   readonly title: Located<string>
   readonly level: 'emergency' | 'caution'
   /** Word sets named in any group, where they are named. */
   readonly setsUsed: readonly Located<string>[]
-  readonly hear: readonly {
-    readonly allOf: readonly (readonly string[])[]
-    readonly within: number
-    readonly inOrder: boolean
-    readonly reach: number
-    readonly unless: readonly (readonly string[])[]
-    readonly phrases: readonly string[]
-  }[]
+  readonly hear: readonly HearingDraft[]
   readonly doNow: readonly Located<string>[]
   readonly doNot: readonly Located<string>[]
   readonly call: readonly Located<string>[]
@@ -158,5 +163,3 @@ export interface CasebookDraft {
   readonly kind: 'casebook'
   readonly cases: readonly WorkedCaseDraft[]
 }
-
-export type AnyDraft = CheckDraft | ProblemDraft | HostDraft | RedFlagDraft | RegionDraft | LayWordsDraft | WordSetsDraft | CasebookDraft

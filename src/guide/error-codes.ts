@@ -32,6 +32,7 @@ export const errorCodes: Readonly<Record<GuideErrorCode | GuideWarningCode, stri
   LAY_WORD_TWICE: 'In lay-words.yaml each word stands in one group of alike words only. Choose the group where it helps most.',
   PLANT_IS_HOST: 'A plant among the other plants of lay-words.yaml is one of the names of a host. Take it out of the list.',
   RESERVED_ANSWER: 'not sure, can\'t look now and other answers are not a check\'s own answers.',
+  NOT_IN_ORIGINAL: 'A translation file has a name or a key that its original has not, most often because the English was changed. Take the name suggested, or run frondline translate with the language and the name.',
   ALIKE_PROBLEMS: 'No check tells these two problems apart. Find one, or make them one problem, or end in a sample to the lab and accept the warning with that reason.',
   PATH_LENGTH: 'A caller would be asked more than 8 checks. Ask the most telling ones first.',
   READING_GRADE: 'The text is harder than reading grade 8. Shorten sentences; use plainer words.',
@@ -39,8 +40,12 @@ export const errorCodes: Readonly<Record<GuideErrorCode | GuideWarningCode, stri
   FEW_CHECKS: 'A profile with fewer than two checks lets one answer decide. Add what else the problem shows.',
   OLD_REVIEW: 'The last review is more than three years old. Have a specialist read it and set the date.',
   UNUSED_CHECK: 'Nothing asks or mentions the check.',
+  NOT_TRANSLATED: 'A translation that says complete: yes lacks words. frondline translate with the language and the name writes what is missing, with the English beside it.',
+  TRANSLATION_OUT_OF_DATE: 'The English was changed after it was translated. Run frondline translate with the language and the name to see the new English, mend the text, then run it again with --checked.',
+  READING_EASE: 'The translated text is harder than "fairly easy" on the scale of its language. Shorten sentences; use shorter words.',
 }
 
 export const warningCodes: readonly GuideWarningCode[] = [
   'ALIKE_PROBLEMS', 'PATH_LENGTH', 'READING_GRADE', 'SHADOWED_ENTRY', 'FEW_CHECKS', 'OLD_REVIEW', 'UNUSED_CHECK',
+  'NOT_TRANSLATED', 'TRANSLATION_OUT_OF_DATE', 'READING_EASE',
 ]

@@ -12,9 +12,11 @@ export type GuideErrorCode =
   | 'UNKNOWN_WORD_SET' | 'LAY_WORD_TWICE' | 'PLANT_IS_HOST'
   | 'HEAT_WINDOW'
   | 'NOT_ITS_PROBLEM' | 'PROBLEM_NOT_REACHED' | 'WATCH_WITHOUT_ESCALATION' | 'SHARES_TOO_LARGE' | 'RESERVED_ANSWER'
+  | 'NOT_IN_ORIGINAL'
 
 export type GuideWarningCode =
   | 'ALIKE_PROBLEMS' | 'PATH_LENGTH' | 'READING_GRADE' | 'SHADOWED_ENTRY' | 'FEW_CHECKS' | 'OLD_REVIEW' | 'UNUSED_CHECK'
+  | 'NOT_TRANSLATED' | 'TRANSLATION_OUT_OF_DATE' | 'READING_EASE'
 
 export interface GuideError {
   readonly severity: 'error' | 'warning'

@@ -26,8 +26,10 @@ export const problemKinds = [
 ] as const
 
 export interface Answer {
-  /** The words shown, and the answer's name in every file. */
+  /** The answer's name in every file, case and message; in the region's language also the words shown. */
   readonly label: string
+  /** The words shown, in the language of the guide. */
+  readonly shown: string
   /** Words in a question that already say this answer. */
   readonly saidAs: readonly string[]
   /** Number of the red flag this answer raises, or null. */
@@ -251,9 +253,27 @@ export interface WorkedCase {
   readonly alsoRight: readonly number[]
 }
 
+/** What the guide says, and hears, in one more language. */
+export interface Translation {
+  /** BCP 47 tag, as in the names of its files. */
+  readonly language: string
+  /** Words by slot (translation/texts-of.ts); what is missing is not there. */
+  readonly texts: ReadonlyMap<string, readonly string[]>
+  /** What each red flag listens for in this language, by number; empty where nothing is written. */
+  readonly hear: readonly (readonly RedFlagHearing[])[]
+  readonly layWords: LayWords
+  /** Numbers of the hosts whose translation claims to be complete. */
+  readonly completeHosts: readonly number[]
+}
+
 export interface Guide {
   /** SHA-256 of the guide's meaning, in hex: the same knowledge gives the same hash, whatever the layout of the files. */
   readonly hash: string
+  /** The language of its words: the region's own, or that of a view (`guideIn`). */
+  readonly language: string
+  /** In a view: the texts that are not translated and stand in the region's own language. */
+  readonly untranslated: ReadonlySet<string>
+  readonly translations: ReadonlyMap<string, Translation>
   readonly region: Region
   readonly checks: readonly Check[]
   readonly problems: readonly Problem[]

@@ -1,6 +1,10 @@
-import type { AnyDraft, CasebookDraft, CheckDraft, Draft, HostDraft, LayWordsDraft, NodeDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WordSetsDraft, WorkedCaseDraft } from './drafts.js'
+import type { AnyDraft } from './any-draft.js'
+import type { CasebookDraft, CheckDraft, Draft, HostDraft, LayWordsDraft, NodeDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WordSetsDraft, WorkedCaseDraft } from './drafts.js'
 import type { Report } from './parse.js'
 import type { Located, SourceFile } from './source-file.js'
+import { linkLanguageWords, linkTranslations } from './translation/link-translations.js'
+import type { Original, OriginalKind } from './translation/texts-of.js'
+import type { HeldTranslation, LanguageWordsDraft } from './translation/translation-draft.js'
 
 /** A node together with the host whose tree it stands in. */
 export interface LinkedNode {
@@ -26,6 +30,10 @@ export interface LinkedGuide {
   /** Null when the guide has no word-sets.yaml. */
   readonly wordSets: WordSetsDraft | null
   readonly cases: readonly WorkedCaseDraft[]
+  /** Every translation, held against its original. */
+  readonly translations: readonly HeldTranslation[]
+  /** Lay words and word sets of other languages. */
+  readonly languageWords: readonly LanguageWordsDraft[]
 }
 
 /**
@@ -71,15 +79,21 @@ export function linkGuide(drafts: readonly AnyDraft[], anyFile: SourceFile | nul
   const casebooks: CasebookDraft[] = byKind('casebook')
   const cases = casebooks.flatMap(({ cases: some }) => some)
   uniqueByName('worked case', cases.map(({ id }) => ({ id })), report)
+  const checks = uniqueByName('check', byKind('check'), report)
+  const problems = uniqueByName('problem', byKind('problem'), report)
+  const hosts = uniqueByName('host', byKind('host'), report)
+  const redFlags = uniqueByName('red flag', byKind('red flag'), report)
+  const originals = new Map<OriginalKind, ReadonlyMap<string, Original>>([
+    ['check', checks], ['problem', problems], ['host', hosts], ['red flag', redFlags],
+    ['region', new Map(region === null ? [] : [[region.id, region]])],
+  ])
   return {
-    checks: uniqueByName('check', byKind('check'), report),
-    problems: uniqueByName('problem', byKind('problem'), report),
-    hosts: uniqueByName('host', byKind('host'), report),
-    redFlags: uniqueByName('red flag', byKind('red flag'), report),
-    region,
+    checks, problems, hosts, redFlags, region,
     layWords: firstWords ?? null,
     wordSets: firstSets ?? null,
     cases,
+    translations: linkTranslations(byKind('translation'), originals, report),
+    languageWords: linkLanguageWords(byKind('words of a language'), report),
   }
 }
 

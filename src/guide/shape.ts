@@ -1,19 +1,16 @@
 import type { z } from 'zod'
+import type { AnyDraft } from './any-draft.js'
 import { closestNames } from './closest-names.js'
-import type { AnyDraft, Acceptance, NodeDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
-import { type HeatFault, readHeatWindow } from './heat-window.js'
+import { type NodeDraft, OTHER_ANSWERS, type TargetDraft, type WorkedCaseDraft } from './drafts.js'
+import { fit, placing } from './fit-shape.js'
 import type { HeatWindow } from './guide.js'
+import { type HeatFault, readHeatWindow } from './heat-window.js'
 import type { ParsedFile, Report, YamlPath } from './parse.js'
-import type { Located } from './source-file.js'
-import { wordSetsNamed } from './word-sets.js'
-import { casebookShape, checkShape, hostShape, layWordsShape, problemShape, redFlagShape, regionShape, wordSetsShape } from './yaml-shapes.js'
-
-/** Words with which a node handles every answer that it does not name. */
-export const OTHER_ANSWERS = 'other answers'
-
-/** "Nobody even ate it", "ate it? no". */
-const DEFAULT_UNLESS_REACH = 2
-const DEFAULT_WITHIN_WORDS = 12
+import { shapeHearings } from './shape-hearings.js'
+import { languageOfFile } from './translation/file-language.js'
+import { shapeLanguageFile } from './translation/shape-translation.js'
+import { shapeLayWords, shapeWordSets } from './shape-words.js'
+import { casebookShape, checkShape, hostShape, problemShape, redFlagShape, regionShape } from './yaml-shapes.js'
 
 /**
  * Turns one parsed file into a typed draft, by the folder it stands in. What does not fit is reported with its place
@@ -23,6 +20,9 @@ export function shapeFile(parsed: ParsedFile, report: Report): AnyDraft | null {
   const folders = parsed.file.path.split('/')
   const folder = folders[folders.length - 2] ?? ''
   const name = folders[folders.length - 1] ?? ''
+  // The casebook's files may have any name; a case there says its own language.
+  const inLanguage = folder === 'casebook' ? null : languageOfFile(name)
+  if (inLanguage !== null) return shapeLanguageFile(parsed, { folder, ...inLanguage }, report)
   if (/^region\.ya?ml$/.test(name)) return shapeRegion(parsed, report)
   if (/^lay-words\.ya?ml$/.test(name)) return shapeLayWords(parsed, report)
   if (/^word-sets\.ya?ml$/.test(name)) return shapeWordSets(parsed, report)
@@ -171,18 +171,7 @@ function shapeRedFlag(parsed: ParsedFile, report: Report): AnyDraft | null {
     id: here.text(value['red flag'], ['red flag']),
     title: here.text(value.title, ['title']),
     level: value.level,
-    setsUsed: value.hear.flatMap((hearing, at) => [
-      ...('all of' in hearing ? hearing['all of'].flatMap((group, place) => setsIn(group, ['hear', at, 'all of', place])) : setsIn(hearing.phrases, ['hear', at, 'phrases'])),
-      ...(hearing.unless ?? []).flatMap((group, place) => setsIn(group, ['hear', at, 'unless', place])),
-    ]).map(({ name, path }) => here.text(name, path)),
-    hear: value.hear.map((hearing) => ({
-      allOf: 'all of' in hearing ? hearing['all of'] : [],
-      within: 'all of' in hearing ? hearing.within ?? DEFAULT_WITHIN_WORDS : DEFAULT_WITHIN_WORDS,
-      inOrder: 'all of' in hearing && hearing['in order'] === true,
-      reach: hearing['unless reach'] ?? DEFAULT_UNLESS_REACH,
-      unless: hearing.unless ?? [],
-      phrases: 'phrases' in hearing ? hearing.phrases : [],
-    })),
+    ...shapeHearings(value.hear, here),
     doNow: here.texts(value.card['do now'], ['card', 'do now']),
     doNot: here.texts(value.card['do not'], ['card', 'do not']),
     call: here.texts(value.card.call, ['card', 'call']),
@@ -218,33 +207,6 @@ function shapeRegion(parsed: ParsedFile, report: Report): AnyDraft | null {
   }
 }
 
-function shapeLayWords(parsed: ParsedFile, report: Report): AnyDraft | null {
-  const value = fit(layWordsShape, parsed, report)
-  if (value === null) return null
-  const here = placing(parsed)
-  return {
-    kind: 'lay words',
-    at: parsed.keyAt(['alike']),
-    alike: value.alike.map((group, index) => here.texts(group, ['alike', index])),
-    otherPlants: here.texts(value['other plants'], ['other plants']),
-    things: here.texts(value.things, ['things']),
-    grounds: here.texts(value.grounds, ['grounds']),
-    errands: here.texts(value.errands, ['errands']),
-  }
-}
-
-function shapeWordSets(parsed: ParsedFile, report: Report): AnyDraft | null {
-  const value = fit(wordSetsShape, parsed, report)
-  if (value === null) return null
-  const here = placing(parsed)
-  const setsUsed = Object.entries(value).flatMap(([name, words]) => setsIn(words, [name])).map(({ name, path }) => here.text(name, path))
-  return { kind: 'word sets', at: parsed.at([]), sets: new Map(Object.entries(value)), setsUsed }
-}
-
-function setsIn(group: readonly string[], path: YamlPath): { name: string; path: YamlPath }[] {
-  return group.flatMap((word, at) => wordSetsNamed(word).map((name) => ({ name, path: [...path, at] })))
-}
-
 function shapeCasebook(parsed: ParsedFile, report: Report): AnyDraft | null {
   const value = fit(casebookShape, parsed, report)
   if (value === null) return null
@@ -271,106 +233,4 @@ function shapeCasebook(parsed: ParsedFile, report: Report): AnyDraft | null {
       }
     }),
   }
-}
-
-function placing(parsed: ParsedFile) {
-  const text = (value: string, path: YamlPath): Located<string> => ({ value, at: parsed.at(path) })
-  return {
-    text,
-    key: (value: string, path: YamlPath): Located<string> => ({ value, at: parsed.keyAt(path) }),
-    texts: (values: readonly string[] | undefined, path: YamlPath): Located<string>[] =>
-      (values ?? []).map((value, index) => text(value, [...path, index])),
-    accepts: (values: readonly { warning: string; because: string }[] | undefined): Acceptance[] =>
-      (values ?? []).map(({ warning, because }, index) => ({ warning: text(warning, ['accepts', index, 'warning']), because })),
-  }
-}
-
-function fit<Shape extends z.ZodType>(shape: Shape, parsed: ParsedFile, report: Report): z.infer<Shape> | null {
-  const result = shape.safeParse(parsed.values)
-  if (result.success) return result.data
-  for (const issue of result.error.issues) {
-    const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step))
-    if (issue.code === 'unrecognized_keys') {
-      for (const key of issue.keys) reportUnknownKey(shape, parsed, [...path, key], report)
-      continue
-    }
-    const found = foundAt(parsed.values, path)
-    const where = path.length === 0 ? 'This file' : `"${path.join(' → ')}"`
-    const options = issue.code === 'invalid_value' ? issue.values.map(String) : []
-    const expected = options.length > 0 ? `one of: ${options.join(', ')}` : expectation(issue)
-    const atKey = issue.code === 'invalid_key'
-    report({
-      severity: 'error', code: 'SHAPE',
-      at: [atKey ? parsed.keyAt(path) : parsed.at(path)],
-      message: found === undefined
-        ? `${where} is missing. Expected ${expected}.`
-        : `${where} is ${describe(found)}. Expected ${expected}.`,
-      nearest: typeof found === 'string' ? closestNames(found, options) : [],
-    })
-  }
-  return null
-}
-
-function reportUnknownKey(shape: z.ZodType, parsed: ParsedFile, path: YamlPath, report: Report): void {
-  const key = String(path[path.length - 1])
-  const keys = [...keysOf(shape)]
-  report({
-    severity: 'error', code: 'UNKNOWN_KEY', at: [parsed.keyAt(path)], nearest: closestNames(key, keys),
-    message: `The key "${key}" means nothing here. Expected one of the keys in trees/README.md.`,
-  })
-}
-
-/** All keys that a shape knows at any depth, for suggestions. */
-function keysOf(shape: unknown, found = new Set<string>(), seen = new Set<unknown>()): Set<string> {
-  if (typeof shape !== 'object' || shape === null || seen.has(shape)) return found
-  seen.add(shape)
-  const { def } = shape as { def?: Record<string, unknown> }
-  if (def === undefined) return found
-  for (const [name, part] of Object.entries(def)) {
-    if (name === 'shape' && typeof part === 'object' && part !== null) {
-      for (const [key, inner] of Object.entries(part)) {
-        found.add(key)
-        keysOf(inner, found, seen)
-      }
-    } else if (Array.isArray(part)) {
-      for (const inner of part) keysOf(inner, found, seen)
-    } else keysOf(part, found, seen)
-  }
-  return found
-}
-
-function expectation(issue: z.core.$ZodIssue): string {
-  if (issue.code === 'invalid_key') return issue.issues[0]?.message ?? 'another name'
-  if (issue.code === 'invalid_type' && issue.message.startsWith('Invalid input')) {
-    return plainTypes[issue.expected] ?? `a ${issue.expected}`
-  }
-  if (issue.code === 'too_small' && issue.message.startsWith('Too small')) {
-    if (issue.origin === 'array') return `at least ${issue.minimum} in the list`
-    return `a number ${issue.inclusive === false ? 'above' : 'of at least'} ${issue.minimum}`
-  }
-  if (issue.code === 'too_big' && issue.message.startsWith('Too big')) {
-    return `a number ${issue.inclusive === false ? 'below' : 'of at most'} ${issue.maximum}`
-  }
-  return issue.message.replace(/^Invalid input: expected /, '')
-}
-
-/** What an author calls the types that a shape asks for. */
-const plainTypes: Readonly<Record<string, string>> = {
-  record: 'keys with values', object: 'keys with values', array: 'a list', string: 'text', int: 'a whole number', boolean: 'true or false',
-}
-
-function foundAt(values: unknown, path: YamlPath): unknown {
-  let here = values
-  for (const step of path) {
-    if (typeof here !== 'object' || here === null) return undefined
-    here = Object.hasOwn(here, step) ? (here as Record<string | number, unknown>)[step] : undefined
-  }
-  return here
-}
-
-function describe(found: unknown): string {
-  if (found === null) return 'empty'
-  if (Array.isArray(found)) return found.length === 0 ? 'an empty list' : 'a list'
-  if (typeof found === 'object') return 'a group of keys'
-  return `"${String(found).slice(0, 60)}"`
 }

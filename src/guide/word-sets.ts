@@ -1,3 +1,6 @@
+import type { HearingDraft } from './drafts.js'
+import type { RedFlagHearing } from './guide.js'
+
 /** The sets of words that a group word of a red flag names: "(people)" alone, or in a pattern as in "(people) ate/swallowed". */
 export function wordSetsNamed(word: string): readonly string[] {
   return [...word.matchAll(NAMED)].map(([, name]) => name ?? '')
@@ -16,6 +19,14 @@ export function spreadWordSets(group: readonly string[], sets: ReadonlyMap<strin
     if (alone !== undefined) return members(alone)
     return [word.replace(NAMED, (_, name: string) => members(name).filter((member) => !/\s/.test(member)).join('/'))]
   })
+}
+
+/** A red flag's hearings with the words of every set in place of its name. */
+export function spreadHearings(hear: readonly HearingDraft[], sets: ReadonlyMap<string, readonly string[]>): RedFlagHearing[] {
+  const spread = (groups: readonly (readonly string[])[]): string[][] => groups.map((group) => spreadWordSets(group, sets))
+  return hear.map((hearing) => ({
+    ...hearing, allOf: spread(hearing.allOf), phrases: spreadWordSets(hearing.phrases, sets), unless: spread(hearing.unless),
+  }))
 }
 
 const NAMED = /\(([a-z][a-z -]*)\)/g

@@ -86,20 +86,23 @@ export const hostShape = z.strictObject({
 /** A word that a red flag listens for, or words in a row with choices. */
 const wordPattern = z.string().trim().min(1).max(600, 'at most 600 characters: gather the choices in a set of word-sets.yaml')
 
+/** What a red flag listens for. */
+export const hearShape = z.array(z.union([
+  z.strictObject({
+    'all of': z.array(z.array(wordPattern).min(1)).min(1),
+    within: z.int().min(1).max(100).optional(),
+    'in order': z.literal(true).optional(),
+    unless: z.array(z.array(wordPattern).min(1)).optional(),
+    'unless reach': z.int().min(0).max(40).optional(),
+  }),
+  z.strictObject({ phrases: z.array(wordPattern).min(1), unless: z.array(z.array(wordPattern).min(1)).optional(), 'unless reach': z.int().min(0).max(40).optional() }),
+], '{ all of: [[...], ...] } or { phrases: [...] }'))
+
 export const redFlagShape = z.strictObject({
   'red flag': id,
   title: text,
   level: z.enum(['emergency', 'caution']),
-  hear: z.array(z.union([
-    z.strictObject({
-      'all of': z.array(z.array(wordPattern).min(1)).min(1),
-      within: z.int().min(1).max(100).optional(),
-      'in order': z.literal(true).optional(),
-      unless: z.array(z.array(wordPattern).min(1)).optional(),
-      'unless reach': z.int().min(0).max(40).optional(),
-    }),
-    z.strictObject({ phrases: z.array(wordPattern).min(1), unless: z.array(z.array(wordPattern).min(1)).optional(), 'unless reach': z.int().min(0).max(40).optional() }),
-  ], '{ all of: [[...], ...] } or { phrases: [...] }')),
+  hear: hearShape,
   card: z.strictObject({ 'do now': z.array(text).min(1), 'do not': z.array(text).optional(), call: z.array(text) }),
   then: z.enum(['carry on', 'stop']),
   sources,
@@ -137,6 +140,18 @@ export const layWordsShape = z.strictObject({
 export const wordSetsShape = z.record(
   z.string().regex(/^[a-z][a-z -]*$/, 'a name of small letters and spaces'), z.array(wordPattern).min(1, 'at least one word'),
 )
+
+/** The keys of a translation file that are not words; the words' own keys are those of the original. */
+export const translationHeadShape = z.looseObject({
+  complete: z.union([z.boolean(), z.enum(['yes', 'no'])], 'yes or no').optional(),
+  'made from': text.optional(),
+  hear: hearShape.nullish(),
+  accepts,
+})
+
+/** What may stand where a translation has words; empty means not translated yet. */
+export const translatedText = text.nullable()
+export const translatedTexts = z.array(text).nullable()
 
 export const casebookShape = z.strictObject({
   casebook: id,

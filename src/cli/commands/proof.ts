@@ -1,7 +1,8 @@
 import { Argument, Command, Option } from 'commander'
 import { closest, explain } from '../explain-code.js'
-import { guideErrorAsJson, loadGuide, printGuideError } from '../../guide/index.js'
+import { guideErrorAsJson, languageReport, loadGuide, printGuideError, readFolder } from '../../guide/index.js'
 import { DEFAULT_TREES, requireFolder } from '../guide-option.js'
+import { printLanguageReport } from '../language-report.js'
 import { notice, print, today } from '../terminal.js'
 
 /** `frondline proof`: validates and compiles the guide; ends with 1 when there is any error. */
@@ -11,9 +12,10 @@ export function proofCommand(): Command {
     .addArgument(new Argument('[dir]', 'folder that holds the guide').default(DEFAULT_TREES))
     .option('--json', 'print one JSON object with errors, warnings and the guide\'s hash')
     .option('--strict', 'end with 1 for warnings too')
+    .addOption(new Option('--language <tag>', 'say how far the guide is translated into a language, and what is missing or out of date'))
     .addOption(new Option('--explain <code>', 'say what a code such as DEAD_END means and how to put it right'))
-    .addHelpText('after', '\nExamples:\n  frondline proof\n  frondline proof trees --json\n  frondline proof --explain DEAD_END')
-    .action(async (folder: string, options: { json?: boolean; strict?: boolean; explain?: string }) => {
+    .addHelpText('after', '\nExamples:\n  frondline proof\n  frondline proof trees --json\n  frondline proof --language es\n  frondline proof --explain DEAD_END')
+    .action(async (folder: string, options: { json?: boolean; strict?: boolean; explain?: string; language?: string }) => {
       if (options.explain !== undefined) {
         const text = explain(options.explain)
         if (text === null) {
@@ -23,6 +25,12 @@ export function proofCommand(): Command {
         return
       }
       requireFolder(folder)
+      if (options.language !== undefined) {
+        const report = languageReport(await readFolder(folder), options.language)
+        if (options.json === true) print(JSON.stringify(report, null, 2))
+        else print(...printLanguageReport(report))
+        return
+      }
       const { guide, errors, warnings } = await loadGuide(folder, today())
       if (options.json === true) {
         print(JSON.stringify({

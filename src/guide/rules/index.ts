@@ -27,6 +27,8 @@ import { readingGradeRule } from './reading-grade.js'
 import { reservedAnswersRule } from './reserved-answers.js'
 import { reviewAgeRule } from './review-age.js'
 import { sharesAddUpRule } from './shares-add-up.js'
+import { translationsCompleteRule } from './translations-complete.js'
+import { translationsReadEasilyRule } from './translations-read-easily.js'
 import { watchProblemsEscalateRule } from './watch-problems-escalate.js'
 
 export const errorRules: readonly Rule[] = [
@@ -61,4 +63,6 @@ export const warningRules: readonly Rule[] = [
   enoughChecksRule,
   reviewAgeRule,
   noUnusedChecksRule,
+  translationsCompleteRule,
+  translationsReadEasilyRule,
 ]

@@ -1,6 +1,6 @@
 import { CANT_LOOK, NOT_SURE } from '../guide.js'
 import type { RuleContext } from '../rule-context.js'
-import { OTHER_ANSWERS } from '../shape.js'
+import { OTHER_ANSWERS } from '../drafts.js'
 
 /** Error. *not sure* and *can't look now* always exist, so no check lists them; nor may an answer be called *other answers*. */
 export function reservedAnswersRule(context: RuleContext): void {
