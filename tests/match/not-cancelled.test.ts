@@ -10,6 +10,8 @@ describe('words that keep plant questions calm', () => {
     ['I cut back hogweed yesterday and now I have little blisters all over my arms', 'sap-on-skin'],
     ['strimmed cow parsnip, white blisters along my legs', 'sap-on-skin'],
     ['blisters all along my forearm after pulling up giant hogweed', 'sap-on-skin'],
+    ['pruned the peach with its red blistered leaves and now my arms are blistered', 'sap-on-skin'],
+    ['cleared the hogweed, leaves all over me, arms all red and blistered', 'sap-on-skin'],
     ['my son ate some berries off the hedge, I want to keep him safe, what do I do', 'someone-ate-plant'],
     ['it looks as if someone has eaten the yew berries, the kids were out there', 'someone-ate-plant'],
     ['my daughter ate poisonous plants for a dare', 'someone-ate-plant'],
