@@ -20,3 +20,6 @@ export { type DatedSum, daysNeeded, HOURS_BACK_DAYS, SEVERITY_DAYS, sumFor, summ
 export { type SeveritySum, sumSeverity, tomatoSeverity } from './tomato-severity.js'
 export { celsiusOf, fahrenheitDaysOf, MM_PER_INCH } from './units.js'
 export { wallinSeverity } from './wallin.js'
+export { type CsvFault, dailyColumns, type Header, hourlyColumns, readHeader } from './csv-columns.js'
+export { type RowReader, rowReader, type RowSetting } from './csv-rows.js'
+export { hourOfTime, isDate } from './csv-times.js'
