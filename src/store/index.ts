@@ -60,3 +60,8 @@ export {
   advanceTicket, insertTicket, raiseTicket, ticketByCase, ticketById, ticketsById, ticketsHeldBy, ticketsMergedInto,
 } from './tickets.js'
 export type { TicketAdvance, TicketWithTaker } from './tickets.js'
+export { beginWeatherRead, endWeatherRead, lastWeatherReads, weatherVersion, type WeatherReadRow } from './weather-reads.js'
+export {
+  keepWeatherDays, keepWeatherHours, lastWeatherRecords, type LastRecords, weatherDays, weatherHours, weatherHoursAsDays, type DayOfHours,
+} from './weather-records.js'
+export { insertWeatherStation, weatherStationByName, weatherStations, weatherStationsOf, type WeatherStationRow } from './weather-stations.js'

@@ -61,14 +61,16 @@ export function daysNeeded(asOf: string, needs: readonly DatedNeed[]): { readonl
  * @param daily records of days, from `daysNeeded` on; later and earlier ones do no harm
  * @param hourly records of hours, likewise
  * @param needs which sums of degree days are asked for
+ * @param ofHours what all 24 hours of a day add up to, for days before those of `hourly`; it stands in where a day's own record lacks a value
  */
 export function summarize(
   station: Station, asOf: string, daily: readonly DailyRecord[], hourly: readonly HourlyRecord[], needs: readonly DatedNeed[],
+  ofHours: readonly DailyRecord[] = [],
 ): WeatherSummary {
   const lastDay = addDays(asOf, -1)
   const firstHours = addDays(asOf, -HOURS_BACK_DAYS)
   const hours = hoursByDay(hourly)
-  const { days, fromHours } = withHours(daily, hours)
+  const { days, fromHours } = withHours(daily, [...ofHours, ...[...hours].map(([date, day]) => dailyFromHours(date, day))])
   const dates = datesFrom(firstHours, lastDay)
   const blightDays = dates.map((date) => blightDay(date, days.get(date)?.minC ?? null, hours.get(date) ?? EMPTY_DAY))
   const wetHours = dates.map((date) => wetHoursOf(date, hours.get(date) ?? EMPTY_DAY))
@@ -95,14 +97,14 @@ export function sumFor(summary: WeatherSummary, need: DatedNeed): DatedSum | und
   return summary.degreeDays.find((sum) => keyOf(sum.need) === key)
 }
 
-function withHours(daily: readonly DailyRecord[], hours: ReturnType<typeof hoursByDay>): { days: Map<string, DailyRecord>; fromHours: string[] } {
+function withHours(daily: readonly DailyRecord[], ofHours: readonly DailyRecord[]): { days: Map<string, DailyRecord>; fromHours: string[] } {
   const days = new Map(daily.map((record) => [record.date, record]))
-  const fromHours: string[] = []
-  for (const [date, day] of hours) {
-    const own = days.get(date) ?? { date, minC: null, maxC: null, rainMm: null }
-    const whole = completedBy(own, dailyFromHours(date, day))
-    if (whole.minC !== own.minC || whole.maxC !== own.maxC || whole.rainMm !== own.rainMm) fromHours.push(date)
-    days.set(date, whole)
+  const fromHours = new Set<string>()
+  for (const summed of ofHours) {
+    const own = days.get(summed.date) ?? { date: summed.date, minC: null, maxC: null, rainMm: null }
+    const whole = completedBy(own, summed)
+    if (whole.minC !== own.minC || whole.maxC !== own.maxC || whole.rainMm !== own.rainMm) fromHours.add(summed.date)
+    days.set(summed.date, whole)
   }
-  return { days, fromHours: fromHours.sort() }
+  return { days, fromHours: [...fromHours].sort() }
 }

@@ -9,6 +9,7 @@ import { duties } from './0006-duties.js'
 import { openingKey } from './0007-opening-key.js'
 import { requestCounts } from './0008-request-counts.js'
 import { practice } from './0009-practice.js'
+import { weather } from './0010-weather.js'
 
 /**
  * Every migration by name, in the order of the names. A migration that has been released is never edited; a change
@@ -25,5 +26,6 @@ export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
     '0007-opening-key': openingKey(),
     '0008-request-counts': requestCounts,
     '0009-practice': practice,
+    '0010-weather': weather(kinds),
   }
 }
