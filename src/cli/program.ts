@@ -11,6 +11,7 @@ import { reportCommand } from './commands/report.js'
 import { serveCommand } from './commands/serve.js'
 import { suggestCommand } from './commands/suggest.js'
 import { translateCommand } from './commands/translate.js'
+import { weatherCommand } from './commands/weather.js'
 
 /** The command line, whole: every command with its own --help. */
 export function program(): Command {
@@ -30,6 +31,7 @@ export function program(): Command {
     .addCommand(backupCommand())
     .addCommand(restoreCommand())
     .addCommand(casebookCommand())
+    .addCommand(weatherCommand())
     .addCommand(exportCommand())
     .addCommand(eraseCommand())
   inheritSettings(frondline)

@@ -7,6 +7,7 @@ import type {
   ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, SimilarCases, Suggestions, TakeBack, TicketContact,
   TicketList, TicketView,
 } from '../../shared/index.js'
+import type { WeatherSummary } from '../season/index.js'
 import { reachStore, ticketCounts } from '../store/index.js'
 import { keptCases, keptSuggestions } from './casebook/keep.js'
 import { reviewTicket } from './casebook/review.js'
@@ -40,6 +41,8 @@ import { sweepPictures } from './photos/sweep-pictures.js'
 import { eraseDueContacts } from './privacy/erase-due.js'
 import { sealAnew } from './privacy/seal-anew.js'
 import { type DeskParts, furnishRoom } from './room.js'
+import { pullWeather } from './season/pull-weather.js'
+import { weatherNow } from './season/weather-now.js'
 import { askBack } from './tickets/ask-back.js'
 import { followTickets, type FollowTickets } from './tickets/follow.js'
 import { giveBack } from './tickets/give-back.js'
@@ -128,6 +131,11 @@ export interface Desk {
   sealAnew(): Promise<void>
   /** On a schedule: erases contact details that were kept long enough. Returns how many. */
   eraseDueContacts(): Promise<number>
+
+  /** On a schedule: fetches what weather stations recorded from these addresses, `{station}` in them standing for a station's id. */
+  pullWeather(addresses: readonly string[]): Promise<void>
+  /** The weather of a district as of an ISO date, by the station that has recorded last; null when the district has none. */
+  weatherNow(district: string, asOf: string): Promise<WeatherSummary | null>
 
   signIn(body: SignIn, address: string): Promise<SignedIn>
   signOut(token: string): Promise<void>
@@ -234,6 +242,9 @@ export function createDesk(parts: DeskParts): Desk {
 
     sealAnew: () => sealAnew(room),
     eraseDueContacts: () => eraseDueContacts(room),
+
+    pullWeather: (addresses) => pullWeather(room, addresses),
+    weatherNow: (district, asOf) => weatherNow(room, guide(), district, asOf),
 
     signIn: (body, address) => signIn(room, body, address),
     signOut: (token) => signOut(room, token),

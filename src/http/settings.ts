@@ -4,6 +4,7 @@ import type { BucketSettings } from '../photos/index.js'
 import { keyFromText } from './key-text.js'
 import { mailSettingsOf, mailVariables, missingForMail } from './mail-settings.js'
 import { photoBucketOf, photoVariables } from './photo-settings.js'
+import { weatherSettingsOf, type WeatherSettings, weatherVariables } from './weather-settings.js'
 
 /** How the service runs; read from the environment once. */
 export interface Settings {
@@ -21,6 +22,8 @@ export interface Settings {
   readonly photoBucket: BucketSettings | null
   /** How mail is sent, or null when it is not. */
   readonly mail: MailSettings | null
+  /** Where weather records are pulled from, or null when they are not. */
+  readonly weather: WeatherSettings | null
   /** Folder of the guide. */
   readonly trees: string
   /** Origins of the web pages, other than our own, on which the panel may ask. */
@@ -58,6 +61,7 @@ export function readSettings(environment: Readonly<Record<string, string | undef
     port: settings.FRONDLINE_PORT, host: settings.FRONDLINE_HOST, home: settings.FRONDLINE_HOME,
     metricsToken: settings.FRONDLINE_METRICS_TOKEN ?? null, databaseUrl: settings.DATABASE_URL, connections: settings.FRONDLINE_DATABASE_CONNECTIONS,
     photoBucket: photoBucketOf(settings), mail: mailSettingsOf(settings),
+    weather: weatherSettingsOf(settings),
     trees: settings.FRONDLINE_TREES, panelOrigins: settings.FRONDLINE_PANEL_ORIGINS,
     behindHttps: settings.FRONDLINE_BEHIND_HTTPS, production: settings.NODE_ENV === 'production',
     casesPerMinute: settings.FRONDLINE_CASES_PER_MINUTE, signInsPerMinute: settings.FRONDLINE_SIGN_INS_PER_MINUTE,
@@ -130,7 +134,8 @@ const Environment = z.object({
   FRONDLINE_HOME: z.string().trim().default('./frondline-data'),
   DATABASE_URL: databaseUrl,
   FRONDLINE_DATABASE_CONNECTIONS: wholeNumber(4, 1000, 10),
-  ...photoVariables, ...mailVariables,
+  ...photoVariables, ...mailVariables, ...weatherVariables,
+  FRONDLINE_WEATHER_MINUTES: wholeNumber(5, 1440, 60),
   FRONDLINE_TREES: z.string().trim().default('./trees'),
   FRONDLINE_PANEL_ORIGINS: origins,
   FRONDLINE_BEHIND_HTTPS: yesOrNo,

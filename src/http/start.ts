@@ -65,7 +65,7 @@ export async function startService(
     await desk.sealAnew()
     const newAccounts = guide.current().region.demonstration ? await desk.addDemonstrationPeople() : []
 
-    opened.push(keepDuties(dutiesOf(desk), store, clock, log))
+    opened.push(keepDuties(dutiesOf(desk, settings.weather), store, clock, log))
     const streams = liveStreams()
     const metrics = measureService({ desk, countStreams: streams.count, token: settings.metricsToken })
     const counterOf = sharedCounter(store, clock)

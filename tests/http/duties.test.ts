@@ -31,8 +31,8 @@ describe('the duties of the service', () => {
     const done: string[] = []
     const duties = dutiesOf({
       eraseDueContacts: () => Promise.resolve(done.push('contacts')), forgetOldMail: async () => { done.push('mail') },
-      sweepPictures: () => Promise.reject(new Error('the bucket does not answer')),
-    })
+      sweepPictures: () => Promise.reject(new Error('the bucket does not answer')), pullWeather: () => Promise.resolve(),
+    }, null)
     await Promise.allSettled(duties.map((duty) => duty.run()))
     expect(done.sort()).toEqual(['contacts', 'mail'])
     expect(new Set(duties.map(({ name }) => name)).size).toBe(duties.length)

@@ -1,12 +1,13 @@
 import { LRUCache } from 'lru-cache'
 import type { Guide } from '../../guide/index.js'
 import {
-  addDays, daysNeeded, type DailyRecord, type HourlyRecord, needsOf, type Station, summarize, type WeatherSummary,
+  addDays, daysNeeded, needsOf, summarize, type WeatherSummary,
 } from '../../season/index.js'
 import {
-  type DayOfHours, lastWeatherRecords, weatherDays, weatherHours, weatherHoursAsDays, type WeatherStationRow, weatherStationsOf, weatherVersion,
+  lastWeatherRecords, weatherDays, weatherHours, weatherHoursAsDays, type WeatherStationRow, weatherStationsOf, weatherVersion,
 } from '../../store/index.js'
 import type { WeatherRoom } from './keep-weather.js'
+import { dayOf, dayOfHours, hourOf } from './records-of-rows.js'
 import { stationOf } from './station-of.js'
 
 /** As much of a guide as weather needs: which sums of degree days its problems ask for. */
@@ -66,21 +67,5 @@ async function reckonWeather({ db }: WeatherRoom, guide: WeatherGuide, row: Weat
   const measured = await weatherDays(db, row.id, first.daily, last)
   const ofHours = await weatherHoursAsDays(db, row.id, first.daily, last)
   const hours = await weatherHours(db, row.id, first.hourly, last)
-  const station: Station = stationOf(row)
-  return summarize(station, asOf, measured.map(dayOf), hours.map(hourOf), needs, ofHours.map(dayOfHours))
+  return summarize(stationOf(row), asOf, measured.map(dayOf), hours.map(hourOf), needs, ofHours.map(dayOfHours))
 }
-
-const dayOf = ({ day, min_c, max_c, rain_mm }: { day: string; min_c: number | null; max_c: number | null; rain_mm: number | null }): DailyRecord => (
-  { date: day, minC: min_c, maxC: max_c, rainMm: rain_mm }
-)
-
-const hourOf = (row: { hour: string; temperature_c: number | null; humidity_pct: number | null; rain_mm: number | null; wet_minutes: number | null }): HourlyRecord => (
-  { hour: row.hour, temperatureC: row.temperature_c, humidityPct: row.humidity_pct, rainMm: row.rain_mm, wetMinutes: row.wet_minutes }
-)
-
-const WHOLE = 24
-
-/** A day's values only where every hour has them: nothing is made up for the others. */
-const dayOfHours = ({ day, min_c, max_c, rain_mm, temperatures, rains }: DayOfHours): DailyRecord => ({
-  date: day, minC: temperatures === WHOLE ? min_c : null, maxC: temperatures === WHOLE ? max_c : null, rainMm: rains === WHOLE ? rain_mm : null,
-})
