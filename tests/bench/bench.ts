@@ -2,9 +2,10 @@
 import { engineBench } from './engine-bench.js'
 import { httpBench } from './http-bench.js'
 import { matchBench } from './match-bench.js'
+import { seasonBench } from './season-bench.js'
 import { soybeanBench } from './soybean-bench.js'
 
-const benches: Readonly<Record<string, (json: boolean) => void | Promise<void>>> = { engine: engineBench, http: httpBench, match: matchBench, soybean: soybeanBench }
+const benches: Readonly<Record<string, (json: boolean) => void | Promise<void>>> = { engine: engineBench, http: httpBench, match: matchBench, season: seasonBench, soybean: soybeanBench }
 
 const [name, ...flags] = process.argv.slice(2)
 const bench = name === undefined ? undefined : benches[name]

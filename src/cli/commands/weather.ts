@@ -41,7 +41,7 @@ function importCommand(): Command {
       if (isRefused) {
         notice(`Nothing was kept. ${kind === null ? 'Mend the first line.' : 'Mend the file, or leave out its faulty lines with --skip-faulty.'}`)
         process.exitCode = 1
-      } else print(`Kept ${kept} ${kind === 'daily' ? 'days' : 'hours'} of ${station.title}.`)
+      } else print(`Kept ${kept} ${kind === 'daily' ? 'day' : 'hour'}${kept === 1 ? '' : 's'} of ${station.title}.`)
     }))
 }
 

@@ -38,7 +38,7 @@ async function pullOne(room: WeatherRoom, station: WeatherStationRow, address: s
 
 function troubleOf({ isRefused, faults: { first: [fault], count } }: KeptWeather): string | null {
   if (fault === undefined) return null
-  return `${isRefused ? 'The file was refused' : `${count} ${count === 1 ? 'line was' : 'faults were'} left out`}; line ${fault.line}: ${fault.message}`
+  return `${isRefused ? 'The file was refused' : `${count} ${count === 1 ? 'fault was' : 'faults were'} left out`}; line ${fault.line}: ${fault.message}`
 }
 
 /** An address without name, password and query. */

@@ -1,3 +1,5 @@
+import { Readable } from 'node:stream'
+import { pipeline } from 'node:stream/promises'
 import { CsvError, parse } from 'csv-parse'
 import { type CsvFault, type DailyRecord, type Header, type HourlyRecord, readHeader, type RowReader, rowReader } from '../../season/index.js'
 
@@ -49,8 +51,9 @@ export async function readWeatherCsv(bytes: Bytes, setting: ReadSetting, take: (
     count++
     if (first.length < MOST_FAULTS) first.push(fault)
   }
-  let header: Header | null = null
-  let rows: RowReader | null = null
+  // Both are set within a function, which the compiler does not follow.
+  let header = null as Header | null
+  let rows = null as RowReader | null
   let records = 0
   let batch: (DailyRecord | HourlyRecord)[] = []
   const hand = async (kind: Header['kind']): Promise<void> => {
@@ -60,30 +63,35 @@ export async function readWeatherCsv(bytes: Bytes, setting: ReadSetting, take: (
     // The reader of a kind gives records of that kind alone.
     await take(kind === 'daily' ? { kind, records: full as DailyRecord[] } : { kind, records: full as HourlyRecord[] })
   }
-  const parser = parse({ bom: true, relax_column_count: true, max_record_size: LONGEST_LINE })
+  const parser = parse({ bom: true, relax_column_count: true, max_record_size: LONGEST_LINE, record_delimiter: ['\r\n', '\n', '\r'] })
   let line = 1
-  try {
-    for await (const fields of feed(bytes, parser)) {
-      const here = line
-      line += 1 + (fields.some((field) => field.includes('\n')) ? fields.join('').split('\n').length - 1 : 0)
-      if (rows === null) {
-        const read = readHeader(fields)
-        if ('faults' in read) {
-          read.faults.forEach(report)
-          return { kind: null, records, faults: { first, count } }
-        }
-        header = read
-        rows = rowReader(read, { ...setting, report })
-        continue
-      }
+  const lineOf = (fields: readonly string[]): void => {
+    const here = line
+    line += 1 + breaksIn(fields)
+    if (rows !== null) {
       const record = rows.read(fields, here)
-      if (record === null) continue
-      batch.push(record)
-      if (batch.length >= BATCH && header !== null) await hand(header.kind)
+      if (record !== null) batch.push(record)
+      return
     }
+    const read = readHeader(fields)
+    if ('faults' in read) {
+      read.faults.forEach(report)
+      throw new FirstLineFault()
+    }
+    header = read
+    rows = rowReader(read, { ...setting, report })
+  }
+  try {
+    await pipeline(Readable.from(bytes), parser, async (lines: AsyncIterable<readonly string[]>) => {
+      for await (const fields of lines) {
+        lineOf(fields)
+        if (batch.length >= BATCH && header !== null) await hand(header.kind)
+      }
+    })
   } catch (fault) {
-    if (!(fault instanceof CsvError)) throw fault
-    report({ line, field: null, message: `From here on the file cannot be read as CSV: ${fault.message} Expected fields with commas between, and quotes only around whole fields.` })
+    if (fault instanceof CsvError) {
+      report({ line, field: null, message: `From here on the file cannot be read as CSV: ${fault.message} Expected fields with commas between, and quotes only around whole fields.` })
+    } else if (!(fault instanceof FirstLineFault)) throw fault
   }
   if (header === null) {
     if (count === 0) report({ line: 1, field: null, message: 'The file is empty. Expected a first line with the names of the columns.' })
@@ -93,15 +101,14 @@ export async function readWeatherCsv(bytes: Bytes, setting: ReadSetting, take: (
   return { kind: header.kind, records, faults: { first, count } }
 }
 
-/** The fields of each line. A fault of the source itself ends it too. */
-async function* feed(bytes: Bytes, parser: ReturnType<typeof parse>): AsyncGenerator<readonly string[]> {
-  const writing = (async () => {
-    for await (const piece of bytes) {
-      if (!parser.write(piece)) await new Promise<void>((resolve) => { parser.once('drain', resolve).once('close', resolve) })
-      if (parser.destroyed) return
-    }
-    parser.end()
-  })().catch((fault: unknown) => { parser.destroy(fault instanceof Error ? fault : new Error(String(fault))) })
-  for await (const fields of parser) yield fields as readonly string[]
-  await writing
+/** Ends the reading at once: without the names of its columns nothing of a file can be understood. */
+class FirstLineFault extends Error {}
+
+/** How many ends of line stand within quoted fields. */
+function breaksIn(fields: readonly string[]): number {
+  let breaks = 0
+  for (const field of fields) {
+    for (let at = field.indexOf('\n'); at >= 0; at = field.indexOf('\n', at + 1)) breaks++
+  }
+  return breaks
 }
