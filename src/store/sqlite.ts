@@ -2,28 +2,22 @@ import { mkdirSync } from 'node:fs'
 import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
 import {
-  CompiledQuery, type ColumnDefinitionBuilder, type DatabaseConnection, type Dialect, type DialectAdapter, type Driver,
-  type QueryCompiler, type SelectModifierNode, SqliteAdapter, SqliteDialect, type SqliteDialectConfig, SqliteDriver,
-  SqliteQueryCompiler,
+  type ColumnDefinitionBuilder, type Dialect, type DialectAdapter, type Driver, type QueryCompiler, type SelectModifierNode,
+  SqliteAdapter, SqliteDialect, SqliteQueryCompiler,
 } from 'kysely'
+import { type Ending, GroupingDriver } from './group-commit.js'
 import { keepingStatements } from './kept-statements.js'
 import type { ColumnKinds } from './migrations/column-kinds.js'
 
 /** How long one process waits for another's write to end, in milliseconds. */
 const BUSY_MS = 5000
 
-/** Who is told when a transaction ends. */
-export interface Ending {
-  committed(): void
-  rolledBack(): void
-}
-
 /** The dialect on an open SQLite file. */
 export function sqliteDialect(database: Database.Database, ending: Ending = UNTOLD): Dialect {
-  return new WritersFirstDialect({ database: keepingStatements(database) }, ending)
+  return new GroupingDialect(database, ending)
 }
 
-const UNTOLD: Ending = { committed: () => undefined, rolledBack: () => undefined }
+const UNTOLD: Ending = { done: () => undefined, undone: () => undefined, committed: () => undefined, lost: () => undefined }
 
 /** How this database makes the columns that differ between databases. */
 export const sqliteColumns: ColumnKinds = {
@@ -48,33 +42,6 @@ export function openSqliteFile(file: string): Database.Database {
   return database
 }
 
-/**
- * A plain BEGIN takes the write lock only at the first write; two processes that have both read by then cannot both
- * go on, and SQLite refuses one at once, however long the busy timeout. BEGIN IMMEDIATE waits its turn instead.
- */
-class WritersFirstDriver extends SqliteDriver {
-  readonly #ending: Ending
-
-  constructor(config: SqliteDialectConfig, ending: Ending) {
-    super(config)
-    this.#ending = ending
-  }
-
-  override async beginTransaction(connection: DatabaseConnection): Promise<void> {
-    await connection.executeQuery(CompiledQuery.raw('begin immediate'))
-  }
-
-  override async commitTransaction(connection: DatabaseConnection): Promise<void> {
-    await super.commitTransaction(connection)
-    this.#ending.committed()
-  }
-
-  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
-    this.#ending.rolledBack()
-    await super.rollbackTransaction(connection)
-  }
-}
-
 /** SQLite can undo the making of a table, so a migration that fails leaves nothing behind. */
 class UndoingAdapter extends SqliteAdapter {
   override get supportsTransactionalDdl(): boolean {
@@ -92,18 +59,18 @@ class LocklessCompiler extends SqliteQueryCompiler {
   }
 }
 
-class WritersFirstDialect extends SqliteDialect {
-  readonly #config: SqliteDialectConfig
+class GroupingDialect extends SqliteDialect {
+  readonly #database: Database.Database
   readonly #ending: Ending
 
-  constructor(config: SqliteDialectConfig, ending: Ending) {
-    super(config)
-    this.#config = config
+  constructor(database: Database.Database, ending: Ending) {
+    super({ database })
+    this.#database = database
     this.#ending = ending
   }
 
   override createDriver(): Driver {
-    return new WritersFirstDriver(this.#config, this.#ending)
+    return new GroupingDriver(this.#database, keepingStatements(this.#database), this.#ending)
   }
 
   override createAdapter(): DialectAdapter {
