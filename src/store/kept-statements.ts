@@ -1,5 +1,6 @@
 import type { Database, Statement } from 'better-sqlite3'
 import type { SqliteDatabase } from 'kysely'
+import { LRUCache } from 'lru-cache'
 
 /** More statements than the service has; lists of several lengths make a few of one. */
 const MOST_KEPT = 300
@@ -9,16 +10,13 @@ const MOST_KEPT = 300
  * The statements used longest ago are let go first. Statements are read to their end at once here, so one may serve all.
  */
 export function keepingStatements(database: Database): SqliteDatabase {
-  const kept = new Map<string, Statement>()
+  const kept = new LRUCache<string, Statement>({ max: MOST_KEPT })
   return {
     close: () => { database.close() },
     prepare(text) {
-      const statement = kept.get(text) ?? database.prepare(text)
-      // Behind all others, as the last one used.
-      kept.delete(text)
-      kept.set(text, statement)
-      const [oldest] = kept.keys()
-      if (kept.size > MOST_KEPT && oldest !== undefined) kept.delete(oldest)
+      const known = kept.get(text)
+      const statement = known ?? database.prepare(text)
+      if (known === undefined) kept.set(text, statement)
       return statement as ReturnType<SqliteDatabase['prepare']>
     },
   }

@@ -1,3 +1,4 @@
+import { LRUCache } from 'lru-cache'
 import type { Guide } from '../../guide/index.js'
 
 /** So many are kept for each guide; a busy helpline works on fewer cases at once. */
@@ -12,16 +13,14 @@ export type KeptReadings<Result> = (guide: Guide, key: string, reckon: () => Res
  * time it takes. What was asked for longest ago is let go first, and all of it with the guide.
  */
 export function keepReadings<Result>(): KeptReadings<Result> {
-  const ofGuide = new WeakMap<Guide, Map<string, { readonly result: Result }>>()
+  const ofGuide = new WeakMap<Guide, LRUCache<string, { readonly result: Result }>>()
   return (guide, key, reckon) => {
-    const kept = ofGuide.get(guide) ?? new Map<string, { readonly result: Result }>()
+    const kept = ofGuide.get(guide) ?? new LRUCache<string, { readonly result: Result }>({ max: MOST_KEPT })
     ofGuide.set(guide, kept)
-    const entry = kept.get(key) ?? { result: reckon() }
-    // Behind all others, as the last one asked for.
-    kept.delete(key)
-    kept.set(key, entry)
-    const [oldest] = kept.keys()
-    if (kept.size > MOST_KEPT && oldest !== undefined) kept.delete(oldest)
-    return entry.result
+    const known = kept.get(key)
+    if (known !== undefined) return known.result
+    const result = reckon()
+    kept.set(key, { result })
+    return result
   }
 }
