@@ -5,9 +5,12 @@ import { matchBench } from './match-bench.js'
 import { seasonBench } from './season-bench.js'
 import { soybeanBench } from './soybean-bench.js'
 
-const benches: Readonly<Record<string, (json: boolean) => void | Promise<void>>> = { engine: engineBench, http: httpBench, match: matchBench, season: seasonBench, soybean: soybeanBench }
-
 const [name, ...flags] = process.argv.slice(2)
+/** `--minutes N`: for how long the memory of the service is looked at. */
+const minutes = flags.includes('--minutes') ? Number(flags[flags.indexOf('--minutes') + 1]) : 1
+
+const benches: Readonly<Record<string, (json: boolean) => void | Promise<void>>> = { engine: engineBench, http: (json) => httpBench(json, minutes), match: matchBench, season: seasonBench, soybean: soybeanBench }
+
 const bench = name === undefined ? undefined : benches[name]
 if (bench === undefined) {
   process.stderr.write(`Name a bench: ${Object.keys(benches).join(', ')}. For example: npm run bench -- engine --json\n`)
