@@ -11,11 +11,11 @@ import type { WeatherSummary } from '../season/index.js'
 import { reachStore, ticketCounts } from '../store/index.js'
 import { keptCases, keptSuggestions } from './casebook/keep.js'
 import { reviewTicket } from './casebook/review.js'
-import { answerChange } from './cases/answer-change.js'
+import { answerCheck } from './cases/answer-check.js'
 import { closeCall, listCalls } from './cases/calls.js'
 import { carryOnChange } from './cases/carry-on-change.js'
 import type { CaseChange } from './cases/case-change.js'
-import { changeCase, findCase } from './cases/change-case.js'
+import { changeCase } from './cases/change-case.js'
 import { handOver } from './cases/hand-over.js'
 import { noteChange } from './cases/note-change.js'
 import { openCase } from './cases/open-case.js'
@@ -47,7 +47,6 @@ import { askBack } from './tickets/ask-back.js'
 import { followTickets, type FollowTickets } from './tickets/follow.js'
 import { giveBack } from './tickets/give-back.js'
 import { listTickets, type Sought } from './tickets/list-tickets.js'
-import { wasAskedBack } from './tickets/question-view.js'
 import { linkTicket, mergeTicket, unlinkTicket, unmergeTicket } from './tickets/relate.js'
 import { recordResult, sendSample } from './tickets/samples.js'
 import { readContact } from './tickets/ticket-contact.js'
@@ -55,7 +54,7 @@ import {
   amendTicket, handOn, listColleagues, noteForColleagues, reopenTicket, settleTicket, showTicket, takeTicket,
 } from './tickets/ticket-desk.js'
 import { checkRows, complaintRows, hostRows, problemRows, regionView, suggestionsFor } from './views/guide-lists.js'
-import { showCase } from './views/show-case.js'
+import { showCaseAt } from './views/show-case.js'
 
 /** Whoever asks: a signed-in person, or null for the public. */
 export type Who = Member | null
@@ -167,11 +166,8 @@ export interface Desk {
 export function createDesk(parts: DeskParts): Desk {
   const room = furnishRoom(parts)
   const guide = () => room.knowledge().guide
-  const show = async (link: string, who: Who) => showCase(room, await findCase(room.db, link), who)
-  const change = async (link: string, revision: number, who: Who, made: CaseChange) => {
-    await changeCase(room, link, revision, who, made)
-    return show(link, who)
-  }
+  const show = (link: string, who: Who) => showCaseAt(room, link, who)
+  const change = (link: string, revision: number, who: Who, made: CaseChange) => changeCase(room, link, revision, who, made)
   return {
     region: () => regionView(guide(), room.mail !== null),
     hosts: () => hostRows(guide()),
@@ -184,10 +180,7 @@ export function createDesk(parts: DeskParts): Desk {
     showCase: show,
     settlePlace: (link, body, who) => change(link, body.revision, who, placeChange(body)),
     addWords: (link, body, who) => change(link, body.revision, who, wordsChange(body)),
-    async answerCheck(link, body, who) {
-      const askedBack = await wasAskedBack(room.db, link, body.check)
-      return change(link, body.revision, who, answerChange(body, askedBack))
-    },
+    answerCheck: (link, body, who) => answerCheck(room, link, body, who),
     takeBack: (link, body, who) => change(link, body.revision, who, takeBackChange(body)),
     carryOn: (link, body, who) => change(link, body.revision, who, carryOnChange()),
     noteCall: (link, body, who) => change(link, body.revision, who, noteChange(body)),

@@ -4,6 +4,7 @@ import { buildMatchIndex, type MatchIndex } from '../match/index.js'
 import type { PhotoHome } from '../photos/index.js'
 import type { Store, Tables } from '../store/index.js'
 import type { KeyRing } from './privacy/key-ring.js'
+import { keepViews, type KeptViews } from './views/kept-views.js'
 import type { MailPlace } from './mail/mail-place.js'
 
 /** What the desk is given to work with. */
@@ -40,6 +41,7 @@ export interface Room {
   readonly now: () => Date
   readonly randomBytes: (count: number) => Uint8Array
   readonly keys: KeyRing
+  readonly views: KeptViews
 }
 
 /** As much of the room as accounts need: no guide. */
@@ -55,7 +57,7 @@ export function furnishRoom(parts: DeskParts): Room {
   knowledge()
   return {
     db: parts.db, knowledge, photos: parts.photos, mail: parts.mail, report: parts.report, now: parts.clock,
-    randomBytes: parts.randomBytes, keys: parts.keys,
+    randomBytes: parts.randomBytes, keys: parts.keys, views: keepViews(),
   }
 }
 

@@ -9,6 +9,7 @@ import { asPicture, sendPicture } from './picture.js'
 import { RequestFault } from './request-fault.js'
 import { checkRole, knownAs } from './roles.js'
 import { type PartName, partNames, parts, type Route } from './route.js'
+import { sendJson } from './send-json.js'
 import { type SessionCookie, sessionCookie } from './session-cookie.js'
 
 /** What serving needs besides the route. */
@@ -89,5 +90,5 @@ function send(response: Response, route: Route, reply: unknown): void {
   }
   response.status(route.status).set('cache-control', 'no-store')
   if (route.reply === null) response.end()
-  else response.json(reply)
+  else sendJson(response, reply)
 }

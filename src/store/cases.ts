@@ -1,6 +1,6 @@
-import type { Insertable, Selectable } from 'kysely'
+import type { CompiledQuery, Insertable, Kysely, Selectable } from 'kysely'
 import type { Db } from './store.js'
-import type { CaseFileTable } from './tables.js'
+import type { CaseFileTable, Tables } from './tables.js'
 
 export type CaseRow = Selectable<CaseFileTable>
 
@@ -23,6 +23,31 @@ export function caseById(db: Db, id: number): Promise<CaseRow | undefined> {
 /** The case that was opened with this key, by the key's hash, or undefined. */
 export function caseByOpeningKey(db: Db, hash: string): Promise<CaseRow | undefined> {
   return db.selectFrom('case_file').selectAll().where('opening_key_hash', '=', hash).executeTakeFirst()
+}
+
+/** As much of a case as tells whether what was made of it still holds. */
+export interface CaseStanding {
+  readonly revision: number
+  /** The number of its ticket, or null. */
+  readonly ticket: number | null
+}
+
+/** At which revision the case with this link is, and whether it has a ticket; undefined when there is no such case. */
+export async function caseStanding(db: Kysely<Tables>, link: string): Promise<CaseStanding | undefined> {
+  const { rows } = await db.executeQuery<CaseStanding>({ ...standingStatement(db), parameters: [link] })
+  return rows[0]
+}
+
+/** Asked at every look at a case, and made out once: that takes longer than SQLite takes to answer it. */
+const standingStatements = new WeakMap<Kysely<Tables>, CompiledQuery<CaseStanding>>()
+
+function standingStatement(db: Kysely<Tables>): CompiledQuery<CaseStanding> {
+  const known = standingStatements.get(db)
+  if (known !== undefined) return known
+  const statement = db.selectFrom('case_file').leftJoin('ticket', 'ticket.case_id', 'case_file.id')
+    .select(['case_file.revision', 'ticket.id as ticket']).where('case_file.link', '=', '').compile()
+  standingStatements.set(db, statement)
+  return statement
 }
 
 /** What one change may alter in a case. */

@@ -1,4 +1,4 @@
-export { advanceCase, caseById, caseByLink, caseByOpeningKey, closeCall, insertCase, openCallsOf } from './cases.js'
+export { advanceCase, caseById, caseByLink, caseByOpeningKey, caseStanding, closeCall, insertCase, openCallsOf } from './cases.js'
 export type { CaseRow } from './cases.js'
 export { appendCaseChange, caseChanges, caseChangesSince } from './case-changes.js'
 export type { CaseChangeRow } from './case-changes.js'

@@ -1,14 +1,16 @@
+import type { CaseView } from '../../../shared/index.js'
 import {
-  advanceCase, announceCase, appendCaseChange, caseByLink, type CaseChangeRow, caseChangesSince, type Db, ticketByCase,
+  advanceCase, announceCase, appendCaseChange, type CaseChangeRow, caseChangesSince, type Db, ticketByCase,
 } from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
 import type { Member } from '../people/member.js'
 import { isPhotoKind } from '../photos/photo-changes.js'
 import type { Room } from '../room.js'
 import { followCase, heardFromAsker } from '../tickets/follow-case.js'
-import { showCase } from '../views/show-case.js'
+import { showCaseAt, showChanged } from '../views/show-case.js'
 import type { CaseChange } from './case-change.js'
-import { type CaseFile, caseFileFromRow } from './case-file.js'
+import type { CaseFile } from './case-file.js'
+import { findCase } from './find-case.js'
 import { isNewDanger, keepCards } from './keep-cards.js'
 import { readCaseFile } from './read-case-file.js'
 
@@ -16,15 +18,14 @@ import { readCaseFile } from './read-case-file.js'
 const MOST_CHANGES = 400
 const MOST_ROUNDS = 20
 
-/** The case with this link as it is now, or a fault. */
-export async function findCase(db: Db, link: string): Promise<CaseFile> {
-  const row = await caseByLink(db, link)
-  if (row === undefined) throw new DeskFault('CASE_NOT_FOUND')
-  return caseFileFromRow(row)
+/** What a change made of its case. */
+export interface Applied {
+  readonly file: CaseFile
+  readonly hasTicket: boolean
 }
 
 /**
- * The revision rule, in one transaction.
+ * The revision rule, in one transaction. Gives the case as the sender is to see it afterwards.
  *
  * | the sender's revision | then |
  * |---|---|
@@ -35,7 +36,7 @@ export async function findCase(db: Db, link: string): Promise<CaseFile> {
  */
 export async function changeCase(
   room: Room, link: string, revision: number, who: Member | null, change: CaseChange,
-): Promise<void> {
+): Promise<CaseView> {
   const content = JSON.stringify(change.content)
   const outcome = await inRounds(() => room.db.transaction().execute(async (db) => {
     const now = await findCase(db, link)
@@ -45,6 +46,8 @@ export async function changeCase(
     return next.kind === change.kind && next.content === content ? 'repeated' : 'stale'
   }))
   if (outcome === 'stale') throw await staleRevision(room, link, who)
+  const isKnownWhole = outcome !== 'repeated' && !outcome.hasTicket && change.kind !== 'note'
+  return isKnownWhole ? showChanged(room, outcome.file, who) : showCaseAt(room, link, who)
 }
 
 /** The first change after a revision, photos aside: they alter nothing that another change was made on. */
@@ -71,7 +74,7 @@ export async function inRounds<Outcome>(round: () => Promise<Outcome | 'beaten'>
  */
 export async function applyChange(
   room: Room, db: Db, now: CaseFile, who: Member | null, change: CaseChange,
-): Promise<'applied' | 'beaten'> {
+): Promise<Applied | 'beaten'> {
   // A case that is full can still be handed over, and a card still be acknowledged.
   const always = change.kind === 'hand-over' || change.kind === 'carry-on'
   if (!always && now.revision >= MOST_CHANGES) throw new DeskFault('CASE_FULL')
@@ -90,17 +93,18 @@ export async function applyChange(
     case_id: now.id, revision: now.revision + 1, kind: change.kind, content: JSON.stringify(change.content),
     person_id: who?.id ?? null, at: room.now().toISOString(),
   })
+  const file: CaseFile = { ...now, evidence, words, matched, revision: now.revision + 1 }
   // Most cases have no ticket, and then nobody needs to be told.
-  if (await ticketByCase(db, now.id) === undefined) return 'applied'
+  if (await ticketByCase(db, now.id) === undefined) return { file, hasTicket: false }
   await followCase(room, db, now.id, knowledge.guide, reading, isNewDanger(knowledge.guide, now.evidence, reading.cards))
   if (change.kind === 'answer') await heardFromAsker(room, db, now.id, who, 'check')
   if (change.kind === 'words') await heardFromAsker(room, db, now.id, who, 'words')
   if (change.kind === 'photo') await heardFromAsker(room, db, now.id, who, 'photo')
   await announceCase(db, now.id, who?.id ?? null)
-  return 'applied'
+  return { file, hasTicket: true }
 }
 
 /** The fault for a sender who has not seen the case as it is now. */
 export async function staleRevision(room: Room, link: string, who: Member | null): Promise<DeskFault> {
-  return new DeskFault('STALE_REVISION', { case: await showCase(room, await findCase(room.db, link), who) })
+  return new DeskFault('STALE_REVISION', { case: await showCaseAt(room, link, who) })
 }

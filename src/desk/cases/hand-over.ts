@@ -9,8 +9,9 @@ import { writeDown } from '../tickets/happening.js'
 import { keepSought } from '../tickets/sought.js'
 import { urgencyOf } from '../tickets/urgency.js'
 import type { CaseChange } from './case-change.js'
-import { applyChange, findCase, inRounds, nextChangeAfter, staleRevision } from './change-case.js'
+import { applyChange, inRounds, nextChangeAfter, staleRevision } from './change-case.js'
 import type { CaseFile } from './case-file.js'
+import { findCase } from './find-case.js'
 import { readCaseFile } from './read-case-file.js'
 
 /**
@@ -24,7 +25,7 @@ export async function handOver(room: Room, link: string, body: HandOver, who: Me
     if (await ticketByCase(db, now.id) !== undefined) return 'repeated'
     if (body.revision > now.revision || await nextChangeAfter(db, now, body.revision) !== undefined) return 'stale'
     const outcome = await applyChange(room, db, now, who, handOverChange)
-    if (outcome === 'applied') await openTicket(room, db, now, body, who)
+    if (outcome !== 'beaten') await openTicket(room, db, now, body, who)
     return outcome
   }))
   if (outcome === 'stale') throw await staleRevision(room, link, who)

@@ -6,7 +6,7 @@ import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
 import { replyFromText } from '../tickets/reply.js'
 import { KeptEvidence, type KeptFinding } from './case-file.js'
-import { findCase } from './change-case.js'
+import { findCase } from './find-case.js'
 import { readCaseFile } from './read-case-file.js'
 
 /** Half a year back is this season: what was settled in autumn says little about spring. Our judgement. */

@@ -1,12 +1,13 @@
 import { MAX_PHOTOS, type PhotoKept } from '../../../shared/index.js'
 import { DecoderFault, PhotoFault, type PhotoFaultReason, type PhotoHome, type PreparedPhoto, preparePhoto } from '../../photos/index.js'
 import { type Db, insertPhoto, insertPhotoUpload, photoByUpload, type PhotoRow, photosEverOf } from '../../store/index.js'
-import { applyChange, findCase, inRounds } from '../cases/change-case.js'
+import { applyChange, inRounds } from '../cases/change-case.js'
+import { findCase } from '../cases/find-case.js'
 import type { CaseFile } from '../cases/case-file.js'
 import { DeskFault, type DeskFaultCode } from '../desk-fault.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
-import { showCase } from '../views/show-case.js'
+import { showCaseAt } from '../views/show-case.js'
 import { photoAdded } from './photo-changes.js'
 
 /** Reads the file that is being sent. Called once at most, and not at all when it is not needed. */
@@ -24,7 +25,7 @@ export async function addPhoto(
 ): Promise<PhotoKept> {
   const before = await findCase(room.db, link)
   const number = await numberOfUpload(room.db, before, uploadKey) ?? await keepFile(room, before, uploadKey, read, who)
-  return { photo: number, case: await showCase(room, await findCase(room.db, link), who) }
+  return { photo: number, case: await showCaseAt(room, link, who) }
 }
 
 async function keepFile(

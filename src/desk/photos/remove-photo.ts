@@ -1,5 +1,6 @@
 import { markPhotoRemoved, photosEverOf, ticketByCase } from '../../store/index.js'
-import { applyChange, findCase, inRounds } from '../cases/change-case.js'
+import { applyChange, inRounds } from '../cases/change-case.js'
+import { findCase } from '../cases/find-case.js'
 import { DeskFault } from '../desk-fault.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
@@ -18,7 +19,7 @@ export async function removePhoto(room: Room, link: string, photo: string, who: 
     if (row.removed_at !== null) return 'repeated'
     if (!mayRemoveAlways(who) && await ticketByCase(db, now.id) !== undefined) throw new DeskFault('PHOTO_HANDED_OVER')
     const outcome = await applyChange(room, db, now, who, photoRemoved(number))
-    if (outcome === 'applied') await markPhotoRemoved(db, now.id, number, room.now().toISOString())
+    if (outcome !== 'beaten') await markPhotoRemoved(db, now.id, number, room.now().toISOString())
     return outcome
   }))
 }

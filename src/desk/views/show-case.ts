@@ -1,8 +1,9 @@
 import type { CaseView } from '../../../shared/index.js'
 import {
-  contactOf, questionsOf, repliesOf, samplesOf, ticketByCase, ticketById, type TicketWithTaker,
+  caseStanding, contactOf, questionsOf, repliesOf, samplesOf, ticketByCase, ticketById, type TicketWithTaker,
 } from '../../store/index.js'
 import type { CaseFile } from '../cases/case-file.js'
+import { findCase } from '../cases/find-case.js'
 import { notesOf } from '../cases/notes.js'
 import type { Member } from '../people/member.js'
 import { photosOf } from '../photos/show-photo.js'
@@ -11,12 +12,39 @@ import { lastAnswered, questionView } from '../tickets/question-view.js'
 import { replyFromText } from '../tickets/reply.js'
 import { ticketStateOf } from '../tickets/ticket-moves.js'
 import { caseView } from './case-view.js'
+import type { Audience } from './kept-views.js'
 
 /** A case for whoever looks at it. The notes of a call are for the people of the helpline only. */
 export async function showCase(room: Room, file: CaseFile, who: Member | null): Promise<CaseView> {
   const notes = who === null ? [] : await notesOf(room.db, file.id)
   const photos = await photosOf(room.db, file.id)
-  return caseView(room.knowledge().guide, file, { notes, photos, ticket: await ticketOf(room, file) })
+  const ticket = await ticketOf(room, file)
+  const { guide } = room.knowledge()
+  return room.views.keep(guide, caseView(guide, file, { notes, photos, ticket }), audienceOf(who))
+}
+
+/** The case with this link, as it is now. One look at its revision is enough where it was shown before and has no ticket. */
+export async function showCaseAt(room: Room, link: string, who: Member | null): Promise<CaseView> {
+  const last = room.views.last(room.knowledge().guide, link, audienceOf(who))
+  const standing = last === undefined ? undefined : await caseStanding(room.db, link)
+  const holds = standing !== undefined && standing.revision === last?.revision && standing.ticket === null
+  return holds ? last : showCase(room, await findCase(room.db, link), who)
+}
+
+/**
+ * The case as a change has just left it, from what the change knew. The photos and notes are those of the revision before:
+ * a change of the evidence alters neither. Where that revision was not shown, they are read.
+ */
+export async function showChanged(room: Room, file: CaseFile, who: Member | null): Promise<CaseView> {
+  const { guide } = room.knowledge()
+  const before = room.views.last(guide, file.link, audienceOf(who))
+  if (before?.revision !== file.revision - 1) return showCase(room, file, who)
+  const { notes, photos } = before
+  return room.views.keep(guide, caseView(guide, file, { notes, photos, ticket: null }), audienceOf(who))
+}
+
+function audienceOf(who: Member | null): Audience {
+  return who === null ? 'asker' : 'helpline'
 }
 
 async function ticketOf(room: Room, file: CaseFile): Promise<CaseView['ticket']> {
