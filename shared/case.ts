@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { Language } from './language.js'
 import { MovedLine } from './season.js'
 
 /** Longest question or note taken, in characters. */
@@ -25,6 +26,8 @@ export const OpenCase = z.strictObject({
   words: Words,
   district: Id.nullish(),
   key: OpeningKey.optional(),
+  /** The language the asker is spoken to in; left out, the one that the request asks for. */
+  language: Language.optional(),
   /** A worked case of the casebook that is only practised: for the people of the helpline. */
   practice: Id.optional(),
 }).meta({ id: 'OpenCase' })
@@ -48,6 +51,9 @@ export const AnswerCheck = z.strictObject({
 
 /** Takes an answer back: its check counts as not yet looked at. */
 export const TakeBack = z.strictObject({ revision: Revision, check: Id }).meta({ id: 'TakeBack' })
+
+/** Speaks to the asker of a case in another language from now on. */
+export const ChangeLanguage = z.strictObject({ revision: Revision, language: Language }).meta({ id: 'ChangeLanguage' })
 
 export const CarryOn = z.strictObject({ revision: Revision }).meta({ id: 'CarryOn' })
 
@@ -78,6 +84,8 @@ export const CheckCard = z.object({
   id: z.string(), ask: z.string(), how: z.string(), why: z.string(), effort: z.string(),
   /** The check's own answers; 'not sure' and "can't look now" are always allowed besides. */
   answers: z.array(z.string()),
+  /** The words to show for an answer, by its name, where they are others: in another language than the guide's. */
+  shown: z.record(z.string(), z.string()).optional(),
 }).meta({ id: 'CheckCard' })
 
 export const Call = z.object({ name: z.string(), number: z.string() })
@@ -96,7 +104,9 @@ export const Line = z.object({
 }).meta({ id: 'Line' })
 
 export const ReasonLine = z.object({
-  check: z.string(), ask: z.string(), answer: z.string(),
+  check: z.string(), ask: z.string(),
+  /** In the words shown for it. */
+  answer: z.string(),
   /** 'usually', 'seldom' and so on; null when the profile does not say. */
   seen: z.string().nullable(),
   weight: z.number(),
@@ -122,7 +132,7 @@ export const AdviceCard = z.object({
   /** Months (1 to 12) in which it is mostly seen; empty when it is not bound to any. */
   months: z.array(z.number().int()),
   /** Whole sentences, also where no spray is needed. */
-  spray: z.string(), cautions: z.array(z.string()),
+  spray: z.string(), spraysNothing: z.boolean(), cautions: z.array(z.string()),
   /** What to do because this problem must be reported; null when it need not be. */
   escalate: z.string().nullable(), escalateCall: Call.nullable(),
   lookAlikes: z.array(z.object({ problem: z.string(), name: z.string() })),
@@ -211,6 +221,10 @@ export const SampleNote = z.object({ number: z.string(), packed: z.string(), at:
 
 export const CaseView = z.object({
   link: CaseLink, revision: Revision,
+  /** The language the asker is spoken to in. */
+  language: Language,
+  /** Texts here that have no translation yet, and so stand in the guide's own language; left out where there are none. */
+  untranslated: z.array(z.string()).optional(),
   words: z.array(z.string()), openedAt: z.string(), askedOn: z.string(), district: z.string().nullable(),
   cards: z.array(FlagCard), carriedOn: z.boolean(),
   place: z.object({
@@ -249,6 +263,7 @@ export type SettlePlace = z.infer<typeof SettlePlace>
 export type AddWords = z.infer<typeof AddWords>
 export type AnswerCheck = z.infer<typeof AnswerCheck>
 export type TakeBack = z.infer<typeof TakeBack>
+export type ChangeLanguage = z.infer<typeof ChangeLanguage>
 export type CarryOn = z.infer<typeof CarryOn>
 export type Contact = z.infer<typeof Contact>
 export type HandOver = z.infer<typeof HandOver>

@@ -1,13 +1,17 @@
 import { z } from 'zod'
 import { CheckCard, EntryOffer, FlagCard, HostOffer, MAX_WORDS } from './case.js'
+import { Language } from './language.js'
+
+/** Texts of a list that have no translation yet, and so stand in the guide's own language; left out where there are none. */
+const Untranslated = z.array(z.string()).optional()
 
 /** A plant to choose from. */
 export const HostRow = z.object({ host: z.string(), name: z.string(), called: z.array(z.string()) }).meta({ id: 'HostRow' })
-export const HostRows = z.object({ hosts: z.array(HostRow) }).meta({ id: 'HostRows' })
+export const HostRows = z.object({ hosts: z.array(HostRow), untranslated: Untranslated }).meta({ id: 'HostRows' })
 
 /** A complaint to choose from: an entry of the host's tree. */
 export const ComplaintRow = z.object({ node: z.string(), phrases: z.array(z.string()) }).meta({ id: 'ComplaintRow' })
-export const ComplaintRows = z.object({ complaints: z.array(ComplaintRow) }).meta({ id: 'ComplaintRows' })
+export const ComplaintRows = z.object({ complaints: z.array(ComplaintRow), untranslated: Untranslated }).meta({ id: 'ComplaintRows' })
 
 export const ProblemRow = z.object({ problem: z.string(), name: z.string(), what: z.string() }).meta({ id: 'ProblemRow' })
 /** Problems with their plants and the text a specialist may start an answer from. */
@@ -37,6 +41,9 @@ export const Suggest = z.strictObject({ words: z.string().trim().min(1).max(MAX_
 export const Suggestions = z.object({
   hosts: z.array(HostOffer), entries: z.array(EntryOffer), cards: z.array(FlagCard),
 }).meta({ id: 'Suggestions' })
+
+/** The language in which a list's texts are wanted; left out, the guide's own. */
+export const InLanguage = z.object({ language: Language.optional() })
 
 export type HostRow = z.infer<typeof HostRow>
 export type HostRows = z.infer<typeof HostRows>

@@ -1,6 +1,7 @@
 export * from './call.js'
 export * from './case.js'
 export * from './guide-lists.js'
+export * from './language.js'
 export * from './live.js'
 export * from './mail.js'
 export * from './guide-state.js'

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { CaseView, CheckCard, Contact, LikelyLine, MAX_WORDS, Reply, TicketState } from './case.js'
+import { Language } from './language.js'
 import { Person } from './people.js'
 
 export const TicketId = z.string().regex(/^[0-9]{1,12}$/)
@@ -16,6 +17,8 @@ export const TicketRow = z.object({
   host: z.string().nullable(), hostName: z.string().nullable(), district: z.string().nullable(),
   /** Plants that the words may mean, best first, at most two; empty once the plant is settled. */
   plantGuesses: z.array(z.string()),
+  /** The language that the asker writes and reads in. */
+  language: Language,
   urgent: z.boolean(),
   /** Why it stands where it stands: 'Red flag: …', 'Waiting 3 hours', 'Could be late blight, to be reported'. */
   why: z.string(),

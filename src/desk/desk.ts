@@ -1,12 +1,13 @@
 import type {
-  AddWords, AnswerCheck, AskBack, CallList, CarryOn, CaseView, ChangePassword, ChangeRole, CheckRows, CodeSecret,
+  AddWords, AnswerCheck, AskBack, CallList, CarryOn, CaseView, ChangeLanguage, ChangePassword, ChangeRole, CheckRows, CodeSecret,
   Colleagues, ComplaintRows, ConfirmCode, ConfirmPassword, HandOn, HandOver, HelplineSettings, HostRows, Invitation,
-  InvitationView, Invite, Join, KeptCases, KeptSuggestions, LookAtInvitation, MailView, Me, NoteCall,
+  InvitationView, Invite, Join, KeptCases, KeptSuggestions, Language, LookAtInvitation, MailView, Me, NoteCall,
   NoteForColleagues,
   OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, PracticeCall, PracticeTruth, ProblemRows, RecordResult, RecoveryCodes, RegionView,
   ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, SimilarCases, Suggestions, TakeBack, TicketContact,
   TicketList, TicketView,
 } from '../../shared/index.js'
+import { guideIn } from '../guide/index.js'
 import type { WeatherSummary } from '../season/index.js'
 import { reachStore, ticketCounts } from '../store/index.js'
 import { keptCases, keptSuggestions } from './casebook/keep.js'
@@ -17,6 +18,7 @@ import { carryOnChange } from './cases/carry-on-change.js'
 import type { CaseChange } from './cases/case-change.js'
 import { changeCase } from './cases/change-case.js'
 import { handOver } from './cases/hand-over.js'
+import { languageChange } from './cases/language-change.js'
 import { noteChange } from './cases/note-change.js'
 import { openCase } from './cases/open-case.js'
 import { placeChange } from './cases/place-change.js'
@@ -61,10 +63,11 @@ export type Who = Member | null
 
 /** Everything that can be asked of the helpline. Each refusal is a DeskFault and changes nothing. */
 export interface Desk {
-  region(): RegionView
-  hosts(): HostRows
-  complaints(host: string): ComplaintRows
-  problems(host: string): ProblemRows
+  region(language?: Language): RegionView
+  hosts(language?: Language): HostRows
+  complaints(host: string, language?: Language): ComplaintRows
+  /** The names are in the guide's own language, the advice in that of the asker who will read it. */
+  problems(host: string, adviceIn?: Language): ProblemRows
   checks(host: string): CheckRows
   suggest(words: string): Suggestions
 
@@ -75,6 +78,7 @@ export interface Desk {
   answerCheck(link: string, body: AnswerCheck, who: Who): Promise<CaseView>
   takeBack(link: string, body: TakeBack, who: Who): Promise<CaseView>
   carryOn(link: string, body: CarryOn, who: Who): Promise<CaseView>
+  changeLanguage(link: string, body: ChangeLanguage, who: Who): Promise<CaseView>
   handOver(link: string, body: HandOver, who: Who): Promise<CaseView>
   noteCall(link: string, body: NoteCall, who: Member): Promise<CaseView>
   /** Settled cases of this season, on the same plant and in the same district, that are like this one. */
@@ -168,11 +172,12 @@ export function createDesk(parts: DeskParts): Desk {
   const guide = () => room.knowledge().guide
   const show = (link: string, who: Who) => showCaseAt(room, link, who)
   const change = (link: string, revision: number, who: Who, made: CaseChange) => changeCase(room, link, revision, who, made)
+  const spoken = (language?: Language) => language === undefined ? guide() : guideIn(guide(), language)
   return {
-    region: () => regionView(guide(), room.mail !== null),
-    hosts: () => hostRows(guide()),
-    complaints: (host) => complaintRows(guide(), host),
-    problems: (host) => problemRows(guide(), host),
+    region: (language) => regionView(spoken(language), room.mail !== null),
+    hosts: (language) => hostRows(spoken(language), guide()),
+    complaints: (host, language) => complaintRows(spoken(language), host, guide()),
+    problems: (host, adviceIn) => problemRows(guide(), host, spoken(adviceIn)),
     checks: (host) => checkRows(guide(), host),
     suggest: (words) => suggestionsFor(room.knowledge(), words),
 
@@ -183,6 +188,7 @@ export function createDesk(parts: DeskParts): Desk {
     answerCheck: (link, body, who) => answerCheck(room, link, body, who),
     takeBack: (link, body, who) => change(link, body.revision, who, takeBackChange(body)),
     carryOn: (link, body, who) => change(link, body.revision, who, carryOnChange()),
+    changeLanguage: (link, body, who) => change(link, body.revision, who, languageChange(room, body)),
     noteCall: (link, body, who) => change(link, body.revision, who, noteChange(body)),
     similarCases: (link, who) => similarCases(room, link, who),
     async handOver(link, body, who) {

@@ -31,6 +31,11 @@ export function takesAnswer(check: Check, answer: string): boolean {
   return answer === NOT_SURE || answer === CANT_LOOK || check.answers.some(({ label }) => label === answer)
 }
 
+/** The words shown for an answer of a check; its label where it is none of the check's own. */
+export function answerShown(check: Check, answer: string): string {
+  return check.answers.find(({ label }) => label === answer)?.shown ?? answer
+}
+
 function at<T>(list: readonly T[], number: number | undefined): T | null {
   return number === undefined ? null : list[number] ?? null
 }

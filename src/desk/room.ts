@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely'
-import type { Guide } from '../guide/index.js'
+import { Language } from '../../shared/index.js'
+import { type Guide, guideIn } from '../guide/index.js'
 import { buildMatchIndex, type MatchIndex } from '../match/index.js'
 import type { PhotoHome } from '../photos/index.js'
 import type { Store, Tables } from '../store/index.js'
@@ -34,7 +35,8 @@ export interface Knowledge {
 /** The parts as the use cases take them. */
 export interface Room {
   readonly db: Kysely<Tables>
-  readonly knowledge: () => Knowledge
+  /** The guide as it was written, and the hearing of questions in a language; in the guide's own when none is named. */
+  readonly knowledge: (language?: string) => Knowledge
   readonly photos: PhotoHome
   readonly mail: MailPlace | null
   readonly report: (fault: unknown, what: string) => void
@@ -49,12 +51,12 @@ export type PeopleRoom = Pick<Room, 'db' | 'now' | 'randomBytes'>
 
 /** Lays the parts out for the use cases. */
 export function furnishRoom(parts: DeskParts): Room {
-  const knowledge = (): Knowledge => {
+  const knowledge = (language?: string): Knowledge => {
     const guide = parts.guide()
-    return { guide, index: indexOf(guide) }
+    return { guide, index: indexOf(language === undefined ? guide : guideIn(guide, language)) }
   }
   // Now, or the first asker would wait for it.
-  knowledge()
+  for (const language of Language.options) knowledge(language)
   return {
     db: parts.db, knowledge, photos: parts.photos, mail: parts.mail, report: parts.report, now: parts.clock,
     randomBytes: parts.randomBytes, keys: parts.keys, views: keepViews(),

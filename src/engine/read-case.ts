@@ -4,6 +4,7 @@ import { Belief } from './belief.js'
 import { complaintWeights } from './complaint.js'
 import { differentialOf } from './differential.js'
 import type { Evidence, Setting } from './evidence.js'
+import { handOverReasons } from './hand-over-reasons.js'
 import { type Model, modelOfHost } from './model.js'
 import { askable, type Offer, openChecks } from './open-checks.js'
 import { isOutOfSight } from './out-of-sight.js'
@@ -61,8 +62,6 @@ export function planCase(guide: Guide, evidence: Evidence, setting: Setting): Pl
   const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, open: openChecks(guide, host, belief, evidence, passed), passed }
   return { step: isHeld ? { kind: 'red-flag' } : planStep(state), cards, state }
 }
-
-const OUT_OF_SIGHT = 'It is hard to see enough just now, and that is quite all right. A specialist can often tell from a few photos.'
 
 /** All that is known of a case when its next step is planned. */
 export interface CaseState {
@@ -169,7 +168,7 @@ function planStep(state: CaseState): Step {
   const conclusion = leading === null || sightings.length === 0 ? null : { kind: 'conclude', problem: leading.id } as const
   if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar) && !mustAskFirst(host, stand, leading) && !host.isOfAnyPlant)) return conclusion
   // A check that may raise a red flag is still asked: it is there for safety's sake.
-  if (ask?.answers.some(({ redFlag }) => redFlag !== null) !== true && isOutOfSight(evidence, open)) return handOver(state, OUT_OF_SIGHT)
+  if (ask?.answers.some(({ redFlag }) => redFlag !== null) !== true && isOutOfSight(evidence, open)) return handOver(state, handOverReasons['out of sight'])
   if (!isSpent && stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares) && canChangeOutcome(state, stand.node, ask)) {
     return { kind: 'ask', check: ask.id, by: 'tree' }
   }
@@ -180,7 +179,7 @@ function planStep(state: CaseState): Step {
     return { kind: 'ask', check: best.check.id, by: 'gain' }
   }
   if (conclusion !== null && passes((cost) => bars[cost])) return conclusion
-  return handOver(state, 'What you have seen fits more than one cause, and we do not want to guess.')
+  return handOver(state, handOverReasons['several causes fit'])
 }
 
 /**

@@ -1,5 +1,6 @@
-import type { ProblemDocument } from '../../shared/index.js'
+import type { Language, ProblemDocument } from '../../shared/index.js'
 import { DeskFault } from '../desk/index.js'
+import { errorWords } from './error-words.js'
 import { type ErrorCode, errors } from './errors.js'
 import { RequestFault } from './request-fault.js'
 
@@ -10,20 +11,20 @@ export interface Refusal {
 }
 
 /** What to answer for anything thrown while a request was served. What is not known is told to nobody outside. */
-export function refusalFor(thrown: unknown, request: string): Refusal {
-  if (thrown instanceof DeskFault) return refusalOfDesk(thrown, request)
+export function refusalFor(thrown: unknown, request: string, language: Language = 'en'): Refusal {
+  if (thrown instanceof DeskFault) return refusalOfDesk(thrown, request, language)
   if (thrown instanceof RequestFault) {
     const { words, faults, headers = {} } = thrown.facts
-    const document = problemDocument(thrown.code, request, words)
+    const document = problemDocument(thrown.code, request, language, words)
     return { document: faults === undefined ? document : { ...document, faults: [...faults] }, headers }
   }
-  return { document: problemDocument(codeOfForeign(thrown), request), headers: {} }
+  return { document: problemDocument(codeOfForeign(thrown), request, language), headers: {} }
 }
 
-function refusalOfDesk({ code, facts }: DeskFault, request: string): Refusal {
+function refusalOfDesk({ code, facts }: DeskFault, request: string, language: Language): Refusal {
   const seconds = facts.retryAfterSeconds
   const words = { ...facts.words, ...(seconds === undefined ? {} : { seconds: String(seconds) }) }
-  const document = problemDocument(code, request, words)
+  const document = problemDocument(code, request, language, words)
   return {
     document: facts.case === undefined ? document : { ...document, case: facts.case },
     headers: seconds === undefined ? {} : { 'retry-after': String(seconds) },
@@ -31,9 +32,10 @@ function refusalOfDesk({ code, facts }: DeskFault, request: string): Refusal {
 }
 
 function problemDocument(
-  code: ErrorCode, request: string, words: Readonly<Record<string, string>> = {},
+  code: ErrorCode, request: string, language: Language, words: Readonly<Record<string, string>> = {},
 ): ProblemDocument {
-  const { status, title, sentence } = errors[code]
+  const { status } = errors[code]
+  const { title, sentence } = errorWords(code, language)
   const detail = sentence.replace(/\{([a-z]+)\}/g, (gap, name: string) => words[name] ?? gap)
   return { type: `urn:frondline:fault:${code.toLowerCase().replaceAll('_', '-')}`, title, status, detail, code, request }
 }

@@ -31,6 +31,7 @@ export const roles: Readonly<Record<string, Access>> = {
   'POST /api/cases/:link/take-back': 'anyone',
   'POST /api/cases/:link/carry-on': 'anyone',
   'POST /api/cases/:link/hand-over': 'anyone',
+  'POST /api/cases/:link/language': 'anyone',
   'POST /api/cases/:link/notes': HELPLINE,
   'GET /api/cases/:link/similar': HELPLINE,
   'PUT /api/cases/:link/photos/:upload': 'anyone',

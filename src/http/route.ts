@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { CaseLink, type GuideState, MailId, PhotoNumber, TicketId, UploadKey } from '../../shared/index.js'
+import { CaseLink, type GuideState, type Language, MailId, PhotoNumber, TicketId, UploadKey } from '../../shared/index.js'
 import type { Desk, Member, Who } from '../desk/index.js'
 import type { ErrorCode } from './errors.js'
 import { fitting } from './fitting.js'
@@ -15,6 +15,8 @@ export interface Passed {
   readonly who: Who
   /** The named parts of the address; each fits its shape. */
   readonly part: (name: PartName) => string
+  /** The language that the sender wants to be spoken to in. */
+  readonly language: Language
   /** The sender's network address. */
   readonly address: string
   readonly cookie: SessionCookie

@@ -7,6 +7,7 @@ import { asEvents, isEventRoute, type LiveStreams } from './live-streams.js'
 import { pageOrigin } from './page-origin.js'
 import { asPicture, sendPicture } from './picture.js'
 import { RequestFault } from './request-fault.js'
+import { requestLanguage } from './request-language.js'
 import { checkRole, knownAs } from './roles.js'
 import { type PartName, partNames, parts, type Route } from './route.js'
 import { sendJson } from './send-json.js'
@@ -37,7 +38,7 @@ export function serveRoute(route: Route, { desk, behindHttps, describeService, f
     const found = new Map(names.map((name) => [name, fittingPart(request, name)]))
     const body = route.body === null || route.body === 'file' ? undefined : await jsonBody(request, response)
     const passed = {
-      desk, who, cookie, describeService, guideState, file: () => files.read(request), address: request.ip ?? '',
+      desk, who, cookie, language: requestLanguage(request), describeService, guideState, file: () => files.read(request), address: request.ip ?? '',
       part: (name: PartName) => found.get(name) ?? missingPart(route, name),
     }
     const reply = await route.answer(passed, body, request.query)

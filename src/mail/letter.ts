@@ -8,6 +8,8 @@ export type LetterPart =
 /** A letter before it is made plain text and HTML. */
 export interface Letter {
   readonly to: string
+  /** Tag of BCP 47; English when left out. */
+  readonly language?: string
   /** Fixed words and numbers only: a subject is shown on locked screens and kept in logs. */
   readonly subject: string
   readonly parts: readonly LetterPart[]
@@ -19,9 +21,9 @@ export function plainText({ parts }: Letter): string {
 }
 
 /** The body as HTML: nothing in it loads anything, and whatever people wrote is text. */
-export function html({ subject, parts }: Letter): string {
+export function html({ subject, language = 'en', parts }: Letter): string {
   return [
-    '<!doctype html>', '<html lang="en">', '<head>', '<meta charset="utf-8">', `<title>${escaped(subject)}</title>`, '</head>',
+    '<!doctype html>', `<html lang="${escaped(language)}">`, '<head>', '<meta charset="utf-8">', `<title>${escaped(subject)}</title>`, '</head>',
     '<body style="font: 16px/1.5 sans-serif; max-width: 36em; margin: 1em">', ...parts.map(htmlPart), '</body>', '</html>', '',
   ].join('\n')
 }

@@ -47,8 +47,8 @@ export function openMailer({ smtpUrl, from }: Pick<MailSettings, 'smtpUrl' | 'fr
       const sending = transport.sendMail({
         from: { name: sender, address: from }, to: { name: '', address: letter.to }, subject: letter.subject,
         text: plainText(letter), html: html(letter), messageId: messageIdFor(madeFrom, from),
-        // RFC 3834: answering machines leave it alone.
-        headers: { 'Auto-Submitted': 'auto-generated' },
+        // RFC 3834: answering machines leave it alone. RFC 3282: which language it is in.
+        headers: { 'Auto-Submitted': 'auto-generated', 'Content-Language': letter.language ?? 'en' },
       }).then((): SendOutcome => ({ kind: 'sent' }), outcomeOfFault)
       return await withinTime(sending)
     },

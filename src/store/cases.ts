@@ -51,7 +51,7 @@ function standingStatement(db: Kysely<Tables>): CompiledQuery<CaseStanding> {
 }
 
 /** What one change may alter in a case. */
-type CaseAdvance = Pick<CaseRow, 'evidence' | 'words' | 'matched' | 'guide_hash'>
+type CaseAdvance = Pick<CaseRow, 'evidence' | 'words' | 'matched' | 'language' | 'guide_hash'>
 
 /**
  * Moves a case from one revision to the next. False when the case is no longer at that revision: somebody else was

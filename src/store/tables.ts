@@ -64,6 +64,8 @@ export interface CaseFileTable {
   opening_key_hash: string | null
   /** The worked case that is only practised; null for a real case. */
   practice: string | null
+  /** The language that the asker is spoken to in, as a tag of BCP 47. */
+  language: Generated<string>
 }
 
 /** Append-only: one row a revision. */

@@ -70,7 +70,7 @@ describe('the store: cases', () => {
 
   it('advances a case only from the revision it is at', async () => {
     const id = await insertCase(store.db, caseRow('one'))
-    const advance = { evidence: '{"a":1}', words: '[]', matched: '{}', guide_hash: 'x' }
+    const advance = { evidence: '{"a":1}', words: '[]', matched: '{}', language: 'en', guide_hash: 'x' }
     expect(await advanceCase(store.db, id, 0, advance)).toBe(true)
     expect(await advanceCase(store.db, id, 0, { ...advance, evidence: '{"b":2}' })).toBe(false)
     expect(await caseByLink(store.db, 'one')).toMatchObject({ revision: 1, evidence: '{"a":1}' })

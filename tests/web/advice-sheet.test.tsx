@@ -16,7 +16,7 @@ function conclusion(more: Partial<Conclusion> = {}): Conclusion {
     kind: 'conclude', why: likely('creeping-charlie', 0.9),
     card: {
       problem: 'creeping-charlie', name: 'Creeping charlie', what: 'A weed.', agent: null, kind: 'weed', sureness: 'very likely', probability: 0.9,
-      bottomLine: 'Pull it up.', doNow: [], notWorthDoing: [], nextYear: [], months: [], spray: 'No spray is needed.', cautions: [], escalate: null, escalateCall: null,
+      bottomLine: 'Pull it up.', doNow: [], notWorthDoing: [], nextYear: [], months: [], spray: 'No spray is needed.', spraysNothing: true, cautions: [], escalate: null, escalateCall: null,
       lookAlikes: [], sources: [], reviewedOn: '2026-11-25',
     },
     others: [0.05, 0.049, 0.048, 0.047].map((share, place) => likely(`other-${place}`, share + 0.01)), turns: [],
@@ -48,7 +48,7 @@ describe('the advice', () => {
   })
 
   it('heads what it says of sprays by whether one is called for', () => {
-    const sprayed = { ...conclusion().card, spray: 'Read the label first: the label is the law.' }
+    const sprayed = { ...conclusion().card, spray: 'Read the label first: the label is the law.', spraysNothing: false }
     expect(render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion()} headingRef={null} />)).toContain('<h4>No spray</h4>')
     expect(render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ card: sprayed })} headingRef={null} />)).toContain('<h4>Spraying</h4>')
   })

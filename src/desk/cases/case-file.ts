@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { FindingOrigin } from '../../../shared/index.js'
+import { FindingOrigin, Language } from '../../../shared/index.js'
 import type { CaseRow } from '../../store/index.js'
 
 /** Evidence as kept: plain names, which the guide of today may or may not still know. */
@@ -38,6 +38,8 @@ export interface CaseFile {
   readonly matched: KeptMatch
   readonly askedOn: string
   readonly district: string | null
+  /** The language that the asker is spoken to in. */
+  readonly language: Language
   readonly openedAt: string
   readonly callOf: number | null
   /** The worked case that is only practised; null for a real case. */
@@ -51,6 +53,6 @@ export function caseFileFromRow(row: CaseRow): CaseFile {
     evidence: KeptEvidence.parse(JSON.parse(row.evidence)),
     words: z.array(z.string()).parse(JSON.parse(row.words)),
     matched: KeptMatch.parse(JSON.parse(row.matched)),
-    askedOn: row.asked_on, district: row.district, openedAt: row.opened_at, callOf: row.call_of, practice: row.practice,
+    askedOn: row.asked_on, district: row.district, language: Language.parse(row.language), openedAt: row.opened_at, callOf: row.call_of, practice: row.practice,
   }
 }

@@ -79,21 +79,21 @@ export async function applyChange(
   const always = change.kind === 'hand-over' || change.kind === 'carry-on'
   if (!always && now.revision >= MOST_CHANGES) throw new DeskFault('CASE_FULL')
 
-  const knowledge = room.knowledge()
-  const { evidence: changed, words, matched } = change.apply(now, knowledge)
+  const knowledge = room.knowledge(now.language)
+  const { evidence: changed, words, matched, language } = change.apply(now, knowledge)
   // Keeping the cards changes neither the cards nor the differential, so one reading serves for both.
   const reading = readCaseFile(knowledge.guide, { ...now, evidence: changed })
   const evidence = keepCards(knowledge.guide, now.evidence, changed, reading.cards)
   const advanced = await advanceCase(db, now.id, now.revision, {
     evidence: JSON.stringify(evidence), words: JSON.stringify(words), matched: JSON.stringify(matched),
-    guide_hash: knowledge.guide.hash,
+    language, guide_hash: knowledge.guide.hash,
   })
   if (!advanced) return 'beaten'
   await appendCaseChange(db, {
     case_id: now.id, revision: now.revision + 1, kind: change.kind, content: JSON.stringify(change.content),
     person_id: who?.id ?? null, at: room.now().toISOString(),
   })
-  const file: CaseFile = { ...now, evidence, words, matched, revision: now.revision + 1 }
+  const file: CaseFile = { ...now, evidence, words, matched, language, revision: now.revision + 1 }
   // Most cases have no ticket, and then nobody needs to be told.
   if (await ticketByCase(db, now.id) === undefined) return { file, hasTicket: false }
   await followCase(room, db, now.id, knowledge.guide, reading, isNewDanger(knowledge.guide, now.evidence, reading.cards))

@@ -22,8 +22,8 @@ const LINK_BYTES = 24
  * A practised call is asked on the worked case's own day, so that the season weighs as it did then; only the people of the
  * helpline practise.
  */
-export async function openCase(room: Room, { words, district, key, practice }: OpenCase, who: Member | null): Promise<CaseView> {
-  const knowledge = room.knowledge()
+export async function openCase(room: Room, { words, district, key, practice, language = 'en' }: OpenCase, who: Member | null): Promise<CaseView> {
+  const knowledge = room.knowledge(language)
   const { guide } = knowledge
   if (district != null && !guide.region.districts.has(district)) {
     throw new DeskFault('UNKNOWN_DISTRICT', { words: { district } })
@@ -39,7 +39,7 @@ export async function openCase(room: Room, { words, district, key, practice }: O
   const openedAt = room.now().toISOString()
   const fresh: Omit<CaseFile, 'id'> = {
     link: Buffer.from(room.randomBytes(LINK_BYTES)).toString('base64url'),
-    revision: 0, words: [words], matched, openedAt, askedOn: worked?.on ?? openedAt.slice(0, 10), district: opening.district,
+    revision: 0, words: [words], matched, openedAt, askedOn: worked?.on ?? openedAt.slice(0, 10), district: opening.district, language,
     evidence: { redFlags: [...redFlags], carriedOn: false, start: null, findings: [...findings] },
     callOf: opening.callOf, practice: opening.practice,
   }
@@ -50,10 +50,10 @@ export async function openCase(room: Room, { words, district, key, practice }: O
     const id = await insertCase(db, {
       link: fresh.link, revision: 0, evidence: JSON.stringify(fresh.evidence), words: JSON.stringify(fresh.words),
       asked_on: fresh.askedOn, district: fresh.district, matched: JSON.stringify(matched), opened_at: openedAt,
-      call_of: fresh.callOf, call_closed_at: null, guide_hash: guide.hash, opening_key_hash: keyHash, practice: fresh.practice,
+      call_of: fresh.callOf, call_closed_at: null, guide_hash: guide.hash, opening_key_hash: keyHash, practice: fresh.practice, language,
     })
     await appendCaseChange(db, {
-      case_id: id, revision: 0, kind: 'opened', content: JSON.stringify({ words, district: fresh.district }),
+      case_id: id, revision: 0, kind: 'opened', content: JSON.stringify({ words, district: fresh.district, language }),
       person_id: who?.id ?? null, at: openedAt,
     })
     return { ...fresh, id }

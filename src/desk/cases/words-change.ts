@@ -18,7 +18,7 @@ export function wordsChange({ words: message }: AddWords): CaseChange {
       const { start } = now.evidence
       const said = start === null ? heard : hearAnswers(knowledge, words, start.host)
       const findings = withSaid(now.evidence.findings, said)
-      return { words, matched, evidence: { ...now.evidence, redFlags: together(now.evidence.redFlags, redFlags), findings } }
+      return { ...now, words, matched, evidence: { ...now.evidence, redFlags: together(now.evidence.redFlags, redFlags), findings } }
     },
   }
 }

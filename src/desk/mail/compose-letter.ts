@@ -1,8 +1,9 @@
-import type { Guide } from '../../guide/index.js'
+import { type Guide, guideIn } from '../../guide/index.js'
 import type { Letter, LetterPart } from '../../mail/index.js'
-import { caseById, type Db, openInvitation, ticketById, type TicketWithTaker } from '../../store/index.js'
+import { caseById, openInvitation, ticketById, type TicketWithTaker } from '../../store/index.js'
 import type { Room } from '../room.js'
-import { replyFromText } from '../tickets/reply.js'
+import { replyFromText, replyIn } from '../tickets/reply.js'
+import { wordingOf } from '../wording/index.js'
 import { askerAddress } from './asker-address.js'
 import { type InvitationLetter, openInvitationLetter } from './invitation.js'
 import type { MailOrder } from './mail-order.js'
@@ -25,47 +26,47 @@ export async function composeLetter(
   if (order.kind === 'urgent') return urgentLetter(guide, place, ticket)
 
   const to = await askerAddress(room, room.db, ticket.id)
-  const link = await linkOf(room.db, ticket)
-  if (to === null || link === null) return null
-  const address = `${place.publicUrl}/case#${link}`
-  const { helpline } = guide.region
+  const asker = await caseById(room.db, ticket.case_id)
+  if (to === null || asker === undefined) return null
+  const spoken = guideIn(guide, asker.language)
+  const { letter: wording } = wordingOf(spoken)
+  const address = `${place.publicUrl}/case#${asker.link}`
+  const head = (subject: string) => ({ to, language: spoken.language, subject: `${spoken.region.helpline}: ${subject}` })
   switch (order.kind) {
-    case 'received': return { to, subject: `${helpline}: your question has arrived (ticket ${ticket.id})`, parts: received(guide, ticket, address) }
-    case 'asked back': return { to, subject: `${helpline}: one more thing to look at (ticket ${ticket.id})`, parts: askedBack(guide, ticket, address) }
+    case 'received': return { ...head(wording.received.subject(ticket.id)), parts: received(spoken, ticket, address) }
+    case 'asked back': return { ...head(wording.askedBack.subject(ticket.id)), parts: askedBack(spoken, ticket, address) }
     case 'answered': {
-      const parts = answered(guide, ticket, address, order.changed)
-      return parts === null ? null : { to, subject: `${helpline}: the answer to your question (ticket ${ticket.id})`, parts }
+      const parts = answered(spoken, ticket, address, order.changed)
+      return parts === null ? null : { ...head(wording.answered.subject(ticket.id)), parts }
     }
   }
 }
 
 function received(guide: Guide, ticket: TicketWithTaker, address: string): LetterPart[] {
   const { helpline, targets } = guide.region
+  const { received: wording } = wordingOf(guide).letter
   const hours = ticket.urgent > 0 ? targets.urgentWithinHours : targets.answerWithinHours
   return [
-    words(`Your question has reached a specialist of the ${helpline}. It has the number ${ticket.id}. We aim to answer within ${hours} hours.`),
-    { kind: 'link', text: 'Here you can read it, add photos and see the answer. Whoever has this link can do the same, so keep it to yourself:', address },
-    ...dangerWords(guide),
-    words('If you did not ask us anything, somebody gave us your address by mistake, and you need do nothing.'),
+    words(wording.arrived(helpline, ticket.id, hours)), { kind: 'link', text: wording.link, address },
+    ...dangerWords(guide), words(wording.mistake),
   ]
 }
 
 function askedBack(guide: Guide, ticket: TicketWithTaker, address: string): LetterPart[] {
-  return [
-    words(`To answer your question, ticket ${ticket.id}, the specialist needs to know a little more.`),
-    { kind: 'link', text: 'Please look at what is asked here. "Not sure" is a good answer too:', address },
-    ...dangerWords(guide),
-  ]
+  const { askedBack: wording } = wordingOf(guide).letter
+  return [words(wording.needs(ticket.id)), { kind: 'link', text: wording.link, address }, ...dangerWords(guide)]
 }
 
 function answered(guide: Guide, ticket: TicketWithTaker, address: string, changed: boolean): LetterPart[] | null {
   if (ticket.reply === null) return null
-  const { text, problemName } = replyFromText(ticket.reply)
+  const { answered: wording } = wordingOf(guide).letter
+  const { text, problemName } = replyIn(guide, replyFromText(ticket.reply))
+  const about = problemName === null ? '' : ` ${wording.about(problemName)}`
   return [
-    words(`The specialist has ${changed ? 'changed the answer to' : 'answered'} your question, ticket ${ticket.id}.${problemName === null ? '' : ` It is about: ${problemName}.`}`),
+    words(`${changed ? wording.changed(ticket.id) : wording.answered(ticket.id)}${about}`),
     { kind: 'quoted', text },
-    { kind: 'link', text: 'The whole sheet with everything you found:', address },
-    words('Before you spray anything: the label is the law, and local rules come first. Nothing here says that a plant can be eaten. Leave work on large trees to a qualified person.'),
+    { kind: 'link', text: wording.link, address },
+    words(wording.cautions),
     ...dangerWords(guide),
   ]
 }
@@ -92,16 +93,12 @@ function invitationLetter({ region }: Guide, { publicUrl }: Pick<MailPlace, 'pub
 }
 
 /** Whom to call instead of waiting for a letter; as many as the region has. */
-function dangerWords({ region }: Guide): LetterPart[] {
-  const calls = ['emergency', 'poison line'].flatMap((name) => region.numbers.get(name) ?? [])
+function dangerWords(guide: Guide): LetterPart[] {
+  const calls = ['emergency', 'poison line'].flatMap((name) => guide.region.numbers.get(name) ?? [])
   if (calls.length === 0) return []
-  return [words(`Do not wait for a letter when somebody may be poisoned or in danger. Call at once: ${calls.map(({ name, number }) => `${name} ${number}`).join(', ')}.`)]
+  return [words(wordingOf(guide).letter.danger(calls.map(({ name, number }) => `${name} ${number}`).join(', ')))]
 }
 
 function words(text: string): LetterPart {
   return { kind: 'words', text }
-}
-
-async function linkOf(db: Db, ticket: TicketWithTaker): Promise<string | null> {
-  return (await caseById(db, ticket.case_id))?.link ?? null
 }

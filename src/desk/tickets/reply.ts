@@ -15,6 +15,12 @@ export function replyFromText(kept: string): z.infer<typeof Reply> {
   return Reply.parse(JSON.parse(kept))
 }
 
+/** A kept reply with the problem's name in the language of a view of the guide; in its own it keeps the name it was given. */
+export function replyIn(guide: Guide, reply: z.infer<typeof Reply>): z.infer<typeof Reply> {
+  if (reply.problem === null || guide.language === guide.region.language) return reply
+  return { ...reply, problemName: problemNamed(guide, reply.problem)?.name ?? reply.problemName }
+}
+
 /** Whether a kept reply says what is to be settled now. */
 export function saysTheSame(kept: string, { text, outcome }: SettleTicket): boolean {
   const reply = replyFromText(kept)

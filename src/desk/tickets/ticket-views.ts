@@ -35,7 +35,7 @@ export async function ticketRow(room: Room, ticket: TicketWithTaker): Promise<Ti
     ticket: String(ticket.id), state: ticketStateOf(ticket), openedAt: ticket.opened_at, words: file.words[0] ?? '',
     host: host?.id ?? null, hostName: host?.name ?? null, district: file.district,
     plantGuesses: host === null ? plantGuesses(guide, file) : [],
-    urgent: ticket.urgent > 0, takenBy: ticket.taker, ...standingOf(guide, ticket, room.now()),
+    language: file.language, urgent: ticket.urgent > 0, takenBy: ticket.taker, ...standingOf(guide, ticket, room.now()),
     problemName: settledAs ?? (problem === null ? null : problemNamed(guide, problem)?.name ?? null),
   }
 }

@@ -1,6 +1,7 @@
 import type { AdviceCard, CheckCard, FlagCard } from '../../../shared/index.js'
 import type { Check, Guide, Host, Problem, RedFlag } from '../../guide/index.js'
-import { sprayInWords } from './spray.js'
+import { wordingOf } from '../wording/index.js'
+import { sprayInWords, spraysNothing } from './spray.js'
 import { surenessOf } from './sureness.js'
 
 /** The region's number to call about a problem that must be reported. */
@@ -13,9 +14,11 @@ export function officeCall(guide: Guide): { name: string; number: string } | nul
 
 /** A check as it is asked. */
 export function checkCard(check: Check): CheckCard {
+  const others = check.answers.filter(({ label, shown }) => shown !== label)
   return {
     id: check.id, ask: check.ask, how: check.how, why: check.why, effort: check.effort,
     answers: check.answers.map(({ label }) => label),
+    ...(others.length === 0 ? {} : { shown: Object.fromEntries(others.map(({ label, shown }) => [label, shown])) }),
   }
 }
 
@@ -33,11 +36,12 @@ export function flagCard(guide: Guide, flag: RedFlag): FlagCard {
  */
 export function adviceCard(guide: Guide, host: Host | null, problem: Problem, probability: number): AdviceCard {
   const { advice } = problem
+  const words = wordingOf(guide)
   return {
     problem: problem.id, name: problem.name, what: problem.what, agent: problem.agent, kind: problem.kind,
-    sureness: surenessOf(probability), probability,
+    sureness: surenessOf(probability, words), probability,
     bottomLine: advice.bottomLine, doNow: [...advice.doNow], notWorthDoing: [...advice.notWorthDoing],
-    nextYear: [...advice.nextYear], months: [...problem.months], spray: sprayInWords(advice.spray), cautions: [...problem.cautions],
+    nextYear: [...advice.nextYear], months: [...problem.months], spray: sprayInWords(advice.spray, words.noSpray), spraysNothing: spraysNothing(advice.spray), cautions: [...problem.cautions],
     escalate: problem.watch?.escalate ?? null,
     escalateCall: problem.watch === null ? null : officeCall(guide),
     lookAlikes: problem.lookAlikes.flatMap((number) => {

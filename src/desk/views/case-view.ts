@@ -7,6 +7,7 @@ import { checkNamed, redFlagNamed } from '../guide-names.js'
 import { checkCard, flagCard } from './cards.js'
 import { placeView } from './place-view.js'
 import { stepView } from './step-view.js'
+import { withUntranslated } from './untranslated.js'
 
 /** What belongs to a case besides its evidence. */
 export interface CaseBeside {
@@ -15,21 +16,25 @@ export interface CaseBeside {
   readonly ticket: CaseView['ticket']
 }
 
-/** A case as the screens show it, with the guide of today. */
-export function caseView(guide: Guide, file: CaseFile, beside: CaseBeside): CaseView {
+/**
+ * A case as the screens show it.
+ * @param guide the guide of today, in the language of whoever looks
+ * @param own the same as it was written
+ */
+export function caseView(guide: Guide, own: Guide, file: CaseFile, beside: CaseBeside): CaseView {
   const reading = readCaseFile(guide, file)
-  return {
-    link: file.link, revision: file.revision, words: [...file.words], openedAt: file.openedAt, askedOn: file.askedOn,
+  return withUntranslated(guide, own, {
+    link: file.link, revision: file.revision, language: file.language, words: [...file.words], openedAt: file.openedAt, askedOn: file.askedOn,
     district: file.district,
     cards: reading.cards.flatMap((name) => redFlagNamed(guide, name) ?? []).map((flag) => flagCard(guide, flag)),
     carriedOn: file.evidence.carriedOn,
-    place: placeView(guide, file, reading),
+    place: placeView(guide, own, file, reading),
     lines: filledLines(guide, file, reading),
     notes: beside.notes, photos: [...beside.photos],
     step: stepView(guide, reading, checksToComeOf(guide, file)),
     ticket: beside.ticket, practice: file.practice,
     guide: guide.hash,
-  }
+  })
 }
 
 /** The answered checks in the order in which they were first answered. */

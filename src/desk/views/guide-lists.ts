@@ -7,6 +7,7 @@ import type { Knowledge } from '../room.js'
 import { answerText } from './answer-text.js'
 import { checkCard, flagCard } from './cards.js'
 import { offers } from './place-view.js'
+import { withUntranslated } from './untranslated.js'
 
 /** The host name that stands for every host in the list of problems. */
 const ANY_HOST = 'any'
@@ -20,24 +21,27 @@ export function regionView({ region }: Guide, sendsMail: boolean): RegionView {
   }
 }
 
-/** Every plant to choose from, by name. */
-export function hostRows(guide: Guide): HostRows {
+/** Every plant to choose from, by name in the guide's language. */
+export function hostRows(guide: Guide, own = guide): HostRows {
   const hosts = guide.hosts.map(({ id, name, called }) => ({ host: id, name, called: [...called] }))
-  return { hosts: hosts.sort((a, b) => a.name.localeCompare(b.name, 'en')) }
+  return withUntranslated(guide, own, { hosts: hosts.sort((a, b) => a.name.localeCompare(b.name, guide.language)) })
 }
 
 /** Every complaint to choose from for one plant, in the order of its tree. */
-export function complaintRows(guide: Guide, hostName: string): ComplaintRows {
+export function complaintRows(guide: Guide, hostName: string, own = guide): ComplaintRows {
   const entries = findHost(guide, hostName).nodes.filter(({ entry }) => entry.length > 0)
-  return { complaints: entries.map(({ name, entry }) => ({ node: name, phrases: [...entry] })) }
+  return withUntranslated(guide, own, { complaints: entries.map(({ name, entry }) => ({ node: name, phrases: [...entry] })) })
 }
 
-/** The problems of one plant, or of all plants for 'any', by name. */
-export function problemRows(guide: Guide, hostName: string): ProblemRows {
+/**
+ * The problems of one plant, or of all plants for 'any', by name, with their advice for an answer.
+ * @param asked the guide in the language of the asker, who will read the advice
+ */
+export function problemRows(guide: Guide, hostName: string, asked = guide): ProblemRows {
   const problems = hostName === ANY_HOST ? guide.problems : problemsOf(guide, findHost(guide, hostName))
   return {
     problems: problems.map((problem) => {
-      const { text, leftOut } = answerText(problem)
+      const { text, leftOut } = answerText(asked, asked.problems[problem.number] ?? problem)
       return {
         problem: problem.id, name: problem.name, what: problem.what, plants: plantsOf(guide, problem),
         advice: text, leftOut: [...leftOut],
@@ -58,7 +62,7 @@ export function suggestionsFor(knowledge: Knowledge, words: string): Suggestions
   const { guide } = knowledge
   const { redFlags, matched } = hearWords(knowledge, [words])
   return {
-    ...offers(guide, matched),
+    ...offers(guide, guide, matched),
     cards: redFlags.flatMap((name) => redFlagNamed(guide, name) ?? []).map((flag) => flagCard(guide, flag)),
   }
 }

@@ -1,9 +1,8 @@
 import type { LikelyLine, ReasonLine } from '../../../shared/index.js'
 import type { Differential, Likely, Reason } from '../../engine/index.js'
 import { frequencyShares, type FrequencyWord, type Guide } from '../../guide/index.js'
-import { checkNamed, problemNamed } from '../guide-names.js'
-
-export const NOT_LISTED = { name: 'Something not listed here', what: 'A cause that this guide does not know.' }
+import { answerShown, checkNamed, problemNamed } from '../guide-names.js'
+import { wordingOf } from '../wording/index.js'
 
 /** A finding that moves the odds by less than a tenth either way says nothing worth reading. */
 const LEAST_WEIGHT = 0.1
@@ -18,10 +17,11 @@ export function likelyLines(guide: Guide, differential: Differential): LikelyLin
 
 /** One ranked problem with its reasons, the weightiest first. */
 export function likelyLine(guide: Guide, { problem: name, probability, reasons }: Likely): LikelyLine {
+  const { notListed } = wordingOf(guide)
   const problem = name === null ? null : problemNamed(guide, name)
   const byWeight = [...reasons].sort((a, b) => Math.abs(b.weight) - Math.abs(a.weight))
   return {
-    problem: problem?.id ?? null, name: problem?.name ?? NOT_LISTED.name, what: problem?.what ?? NOT_LISTED.what,
+    problem: problem?.id ?? null, name: problem?.name ?? notListed.name, what: problem?.what ?? notListed.what,
     // Sums of many floats may end a hair outside.
     probability: Math.min(1, Math.max(0, probability)),
     for: byWeight.filter(({ weight }) => weight >= LEAST_WEIGHT).map((reason) => reasonLine(guide, reason)),
@@ -30,8 +30,13 @@ export function likelyLine(guide: Guide, { problem: name, probability, reasons }
 }
 
 function reasonLine(guide: Guide, reason: Reason): ReasonLine {
-  const { check, answer, weight } = reason
-  return { check, ask: checkNamed(guide, check)?.ask ?? check, answer, seen: tellingWord(reason), weight }
+  const { check: name, answer, weight } = reason
+  const check = checkNamed(guide, name)
+  const seen = tellingWord(reason)
+  return {
+    check: name, ask: check?.ask ?? name, answer: check === null ? answer : answerShown(check, answer), weight,
+    seen: seen !== null && isFrequencyWord(seen) ? wordingOf(guide).seen[seen] : seen,
+  }
 }
 
 /**

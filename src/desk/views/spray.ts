@@ -1,7 +1,15 @@
-const NO_SPRAY = 'No spray is needed.'
+const NOTHING = /^none\b[.;:,]?\s*(.*)$/is
 
-/** What a problem's advice says of spraying, as whole sentences: authors write 'none', or 'none.' and what to mind. */
-export function sprayInWords(spray: string): string {
-  const [, rest] = /^none\b[.;:,]?\s*(.*)$/is.exec(spray.trim()) ?? []
-  return rest === undefined ? spray : rest === '' ? NO_SPRAY : `${NO_SPRAY} ${rest}`
+/** Whether a problem's advice calls for no spray: authors write 'none', or 'none.' and what to mind. */
+export function spraysNothing(spray: string): boolean {
+  return NOTHING.test(spray.trim())
+}
+
+/**
+ * What a problem's advice says of spraying, as whole sentences.
+ * @param noSpray the sentence that no spray is needed, in the advice's language
+ */
+export function sprayInWords(spray: string, noSpray = 'No spray is needed.'): string {
+  const [, rest] = NOTHING.exec(spray.trim()) ?? []
+  return rest === undefined ? spray : rest === '' ? noSpray : `${noSpray} ${rest}`
 }

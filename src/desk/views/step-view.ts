@@ -1,9 +1,10 @@
 import type { CaseStep, SecondLookNote, TurnLine, WatchLine } from '../../../shared/index.js'
-import type { ChecksToCome, Reading, SecondLook } from '../../engine/index.js'
+import { type ChecksToCome, type Reading, reckonedReason, type SecondLook } from '../../engine/index.js'
 import type { Check, Guide } from '../../guide/index.js'
 import { checkNamed, hostNamed, problemNamed } from '../guide-names.js'
 import { adviceCard, checkCard, officeCall } from './cards.js'
-import { likelyLine, likelyLines, NOT_LISTED } from './likely-lines.js'
+import { wordingOf } from '../wording/index.js'
+import { likelyLine, likelyLines } from './likely-lines.js'
 
 /** Problems shown beside the leading one: those with at least this share, and no more than so many. */
 const WORTH_SHOWING = 0.01
@@ -37,7 +38,7 @@ export function stepView(guide: Guide, reading: Reading, left: ChecksToCome | nu
     }
     case 'hand-over':
       return {
-        kind: 'hand-over', because: step.because, likely: worthShowing(guide, differential),
+        kind: 'hand-over', because: becauseInWords(guide, step.because), likely: worthShowing(guide, differential),
         unsettled: step.unsettled.flatMap((name): Check[] => {
           const check = checkNamed(guide, name)
           return check === null ? [] : [check]
@@ -48,6 +49,12 @@ export function stepView(guide: Guide, reading: Reading, left: ChecksToCome | nu
   }
 }
 
+/** The tree's own words, or ours for what the engine found. */
+function becauseInWords(guide: Guide, because: string): string {
+  const reason = reckonedReason(because)
+  return reason === null ? because : wordingOf(guide).because[reason]
+}
+
 function secondLookNote(guide: Guide, { said, problem, usual }: SecondLook): SecondLookNote {
   return { said, problemName: known(problemNamed(guide, problem), problem).name, usual }
 }
@@ -55,7 +62,7 @@ function secondLookNote(guide: Guide, { said, problem, usual }: SecondLook): Sec
 function turnLines(guide: Guide, { turns }: Reading): TurnLine[] {
   return turns.map(({ check, answer, to }) => ({
     check: checkCard(known(checkNamed(guide, check), check)), answer,
-    toName: to === null ? NOT_LISTED.name : known(problemNamed(guide, to), to).name,
+    toName: to === null ? wordingOf(guide).notListed.name : known(problemNamed(guide, to), to).name,
   }))
 }
 

@@ -2,10 +2,11 @@ import { randomBytes } from 'node:crypto'
 import express, { type ErrorRequestHandler, type Request, type RequestHandler, type Response, type Router } from 'express'
 import { z } from 'zod'
 import {
-  AddWords, AnswerCheck, CarryOn, CaseLink, type CaseView, type CheckCard, Contact, HandOver, OpenCase, PhotoNumber, SettlePlace, UploadKey,
+  AddWords, AnswerCheck, CarryOn, CaseLink, type CaseView, ChangeLanguage, type CheckCard, Contact, HandOver, Language, OpenCase, PhotoNumber,
+  SettlePlace, UploadKey,
 } from '../../../shared/index.js'
 import { type Desk, DeskFault } from '../../desk/index.js'
-import { NOW, plainAddress, type PlainAside, type PlainFault, plainFaults } from '../../web/plain/index.js'
+import { NOW, plainAddress, type PlainAside, type PlainFault, type PlainFaultName, plainFaults } from '../../web/plain/index.js'
 import type { FileReader } from '../file-body.js'
 import { fitting } from '../fitting.js'
 import { requestId } from '../last-error.js'
@@ -13,6 +14,7 @@ import type { LimitName } from '../limits.js'
 import { pageOrigin } from '../page-origin.js'
 import { refusalFor } from '../problem-documents.js'
 import { RequestFault } from '../request-fault.js'
+import { requestLanguage } from '../request-language.js'
 import { fieldsOf, fileOf, readForm, revisionOf } from './form-fields.js'
 import { pageFrame } from './page-frame.js'
 
@@ -50,13 +52,16 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
   }
   const form = [ownPagesOnly, readForm()]
 
-  async function sendOpening(response: Response, status: number, { typed = {}, fault = null, gone = false }: { typed?: Fields, fault?: PlainFault | null, gone?: boolean } = {}): Promise<void> {
-    await frame.send(response, status, { kind: 'opening', region: desk.region(), openingKey: freshKey(), typed, fault, gone })
+  async function sendOpening(request: Request, response: Response, status: number, { typed = {}, fault = null, gone = false }: { typed?: Fields, fault?: PlainFault | null, gone?: boolean } = {}): Promise<void> {
+    const language = wantedLanguage(request)
+    await frame.send(response, status, { kind: 'opening', language, region: desk.region(language), openingKey: freshKey(), typed, fault, gone })
   }
 
   async function sendCase(request: Request, response: Response, status: number, view: CaseView, { aside = null, typed = {}, fault = null }: { aside?: PlainAside | null, typed?: Fields, fault?: PlainFault | null } = {}): Promise<void> {
     const address = `${request.protocol}://${request.get('host') ?? ''}${plainAddress(view.link)}`
-    await frame.send(response, status, { kind: 'case', region: desk.region(), view, aside, address, hosts: desk.hosts().hosts, uploadKey: freshKey(), typed, fault })
+    const { hosts, untranslated = [] } = desk.hosts(view.language)
+    const complaints = aside?.kind === 'complaints' ? desk.complaints(aside.host, view.language).untranslated ?? [] : []
+    await frame.send(response, status, { kind: 'case', region: desk.region(view.language), view, aside, address, hosts, untranslated: [...untranslated, ...complaints], uploadKey: freshKey(), typed, fault })
   }
 
   /** On to the sheet as it stands now, at the step it is at; at its top where a card is to be read first. */
@@ -64,13 +69,13 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
     response.set('cache-control', 'no-store').redirect(303, `${plainAddress(view.link)}${view.cards.length > 0 ? '' : `#${NOW}`}`)
   }
 
-  router.get('/ask', (_request, response) => sendOpening(response, 200))
+  router.get('/ask', (request, response) => sendOpening(request, response, 200))
 
   router.post('/ask', ...form, limits['open case'], async (request, response) => {
     const { words = '', district = '', key = '' } = fieldsOf(request)
-    const fits = OpenCase.safeParse({ words, key, ...(district === '' ? {} : { district }) })
+    const fits = OpenCase.safeParse({ words, key, language: wantedLanguage(request), ...(district === '' ? {} : { district }) })
     if (!fits.success) {
-      await sendOpening(response, 422, { typed: fieldsOf(request), fault: { field: 'words', words: plainFaults[words.trim() === '' ? 'no question' : 'long question'] } })
+      await sendOpening(request, response, 422, { typed: fieldsOf(request), fault: { field: 'words', words: plainFaults(wantedLanguage(request))[words.trim() === '' ? 'no question' : 'long question'] } })
       return
     }
     goTo(response, await desk.openCase(fits.data, null))
@@ -80,7 +85,7 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
   router.post('/ask/find', ...form, async (request, response) => {
     const { link = '' } = fieldsOf(request)
     const [found] = /[A-Za-z0-9_-]{32}$/.exec(link.trim()) ?? []
-    if (found === undefined) await sendOpening(response, 422, { typed: { link }, fault: { field: 'link', words: plainFaults['bad link'] } })
+    if (found === undefined) await sendOpening(request, response, 422, { typed: { link }, fault: { field: 'link', words: plainFaults(wantedLanguage(request))['bad link'] } })
     else response.set('cache-control', 'no-store').redirect(303, plainAddress(found))
   })
 
@@ -97,13 +102,15 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
   }
   change('place', (link, fields) => desk.settlePlace(link, fitting(SettlePlace, { revision: revisionOf(fields), host: fields['host'], node: fields['node'] || null }, 'BODY_DOES_NOT_FIT'), null))
   change('answers', (link, fields) => desk.answerCheck(link, fitting(AnswerCheck, { revision: revisionOf(fields), check: fields['check'], answer: fields['answer'] }, 'BODY_DOES_NOT_FIT'), null))
+  change('language', (link, fields) => desk.changeLanguage(link, fitting(ChangeLanguage, { revision: revisionOf(fields), language: fields['language'] }, 'BODY_DOES_NOT_FIT'), null))
   change('carry-on', (link, fields) => desk.carryOn(link, fitting(CarryOn, { revision: revisionOf(fields) }, 'BODY_DOES_NOT_FIT'), null))
 
   router.post('/ask/:link/words', ...form, limits['change case'], async (request, response) => {
     const link = linkOf(request)
     const fields = fieldsOf(request)
     if ((fields['words'] ?? '').trim() === '') {
-      await sendCase(request, response, 422, await desk.showCase(link, null), { fault: { field: 'words', words: plainFaults['no words'] } })
+      const view = await desk.showCase(link, null)
+      await sendCase(request, response, 422, view, { fault: { field: 'words', words: plainFaults(view.language)['no words'] } })
       return
     }
     goTo(response, await desk.addWords(link, fitting(AddWords, { revision: revisionOf(fields), words: fields['words'] }, 'BODY_DOES_NOT_FIT'), null))
@@ -116,7 +123,7 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
     const fault = contactFault(contact)
     if (fault !== null) {
       const view = await desk.showCase(link, null)
-      await sendCase(request, response, 422, view, { typed: fields, fault, aside: view.step.kind === 'hand-over' ? null : { kind: 'specialist' } })
+      await sendCase(request, response, 422, view, { typed: fields, fault: { field: fault.field, words: plainFaults(view.language)[fault.name] }, aside: view.step.kind === 'hand-over' ? null : { kind: 'specialist' } })
       return
     }
     const note = (fields['note'] ?? '').trim()
@@ -153,7 +160,8 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
   /** Says what was refused on a page of the same kind, with what was typed still in its field. */
   function answerInWords(): ErrorRequestHandler {
     return async (thrown: unknown, request, response, next) => {
-      const { document, headers } = refusalFor(thrown instanceof NoPhoto ? new RequestFault('BAD_REQUEST') : thrown, requestId(request))
+      const refusal = (language: Language) => refusalFor(thrown instanceof NoPhoto ? new RequestFault('BAD_REQUEST') : thrown, requestId(request), language)
+      const { document, headers } = refusal(wantedLanguage(request))
       if (response.headersSent) {
         next(thrown)
         return
@@ -164,22 +172,25 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
       const link = CaseLink.safeParse(/^\/ask\/([^/?]+)/.exec(request.originalUrl)?.[1])
       const isPhoto = /\/photos\//.test(request.originalUrl)
       const typed = safeFields(request)
-      const words = thrown instanceof NoPhoto ? plainFaults['no photo'] : document.code === 'STALE_REVISION' ? plainFaults['stale'] : document.detail
+      const words = (language: Language) => {
+        const faults = plainFaults(language)
+        return thrown instanceof NoPhoto ? faults['no photo'] : document.code === 'STALE_REVISION' ? faults['stale'] : refusal(language).document.detail
+      }
       try {
         if (document.status >= 500) {
           // The store may be out of reach: nothing is asked of it, and the way back stays on the page.
-          await sendOpening(response, document.status, { typed: link.success ? { ...typed, link: link.data } : typed, fault: { field: null, words } })
+          await sendOpening(request, response, document.status, { typed: link.success ? { ...typed, link: link.data } : typed, fault: { field: null, words: words(wantedLanguage(request)) } })
           return
         }
         if (!link.success) {
-          await sendOpening(response, document.status, document.code === 'CASE_NOT_FOUND' ? { gone: true } : { typed, fault: { field: null, words } })
+          await sendOpening(request, response, document.status, document.code === 'CASE_NOT_FOUND' ? { gone: true } : { typed, fault: { field: null, words: words(wantedLanguage(request)) } })
           return
         }
         const view = thrown instanceof DeskFault && thrown.facts.case !== undefined ? thrown.facts.case : await desk.showCase(link.data, null)
         const asksSpecialist = view.ticket === null && view.step.kind !== 'hand-over' && (isPhoto || request.originalUrl.endsWith('/hand-over'))
-        await sendCase(request, response, document.status, view, { typed, fault: { field: isPhoto ? 'photo' : null, words }, aside: asksSpecialist ? { kind: 'specialist' } : null })
+        await sendCase(request, response, document.status, view, { typed, fault: { field: isPhoto ? 'photo' : null, words: words(view.language) }, aside: asksSpecialist ? { kind: 'specialist' } : null })
       } catch (fault) {
-        if (fault instanceof DeskFault && fault.code === 'CASE_NOT_FOUND') await sendOpening(response, 404, { gone: true })
+        if (fault instanceof DeskFault && fault.code === 'CASE_NOT_FOUND') await sendOpening(request, response, 404, { gone: true })
         else next(fault)
       }
     }
@@ -208,9 +219,9 @@ function asideFor(desk: Desk, view: CaseView, { look, plant, specialist }: z.out
     return check === undefined ? null : { kind: 'line', check, before: view.lines.find((line) => line.check.id === look)?.answer ?? null }
   }
   if (plant !== undefined) {
-    const { hosts } = desk.hosts()
+    const { hosts } = desk.hosts(view.language)
     const host = hosts.find((row) => row.host === plant)
-    return host === undefined ? { kind: 'plants', hosts } : { kind: 'complaints', host: host.host, name: host.name, complaints: desk.complaints(host.host).complaints }
+    return host === undefined ? { kind: 'plants', hosts } : { kind: 'complaints', host: host.host, name: host.name, complaints: desk.complaints(host.host, view.language).complaints }
   }
   return specialist !== undefined && view.ticket === null ? { kind: 'specialist' } : null
 }
@@ -234,11 +245,20 @@ function contactIn(fields: Fields): Contact | null {
   return parts.length === 0 ? null : Object.fromEntries(parts)
 }
 
-function contactFault(contact: Contact | null): PlainFault | null {
+function contactFault(contact: Contact | null): { readonly field: string, readonly name: PlainFaultName } | null {
   const fits = Contact.safeParse(contact ?? {})
   if (fits.success) return null
   const field = fits.error.issues[0]?.path[0]
-  return field === 'email' ? { field, words: plainFaults['bad email'] } : field === 'phone' ? { field, words: plainFaults['bad phone'] } : { field: 'name', words: plainFaults['long name'] }
+  return field === 'email' ? { field, name: 'bad email' } : field === 'phone' ? { field, name: 'bad phone' } : { field: 'name', name: 'long name' }
+}
+
+/**
+ * The language of a page without a case: chosen on the page, which stands in the address or a field of its form, else what
+ * the browser asks for. An open case is in its own.
+ */
+function wantedLanguage(request: Request): Language {
+  const chosen = Language.safeParse(request.query['language'] ?? safeFields(request)['language'])
+  return chosen.success ? chosen.data : requestLanguage(request)
 }
 
 function safeFields(request: Request): Fields {

@@ -14,10 +14,10 @@ export function pageFrame(webDir: string): PageFrame {
   return {
     async send(response, status, page) {
       frame ??= readFile(join(webDir, 'ask.html'), 'utf8')
-      const { title, html } = renderPlain(page)
+      const { language, title, html } = renderPlain(page)
       // Functions, so that no dollar sign in people's words means anything.
-      const whole = (await frame).replace(/<title>[^<]*<\/title>/, () => `<title>${escaped(title)}</title>`).replace('<!-- the sheet -->', () => html)
-      response.status(status).set('cache-control', 'no-store').type('html').send(whole)
+      const whole = (await frame).replace(/<title>[^<]*<\/title>/, () => `<title>${escaped(title)}</title>`).replace('<!-- the sheet -->', () => html).replace('<html lang="en">', () => `<html lang="${language}">`)
+      response.status(status).set({ 'cache-control': 'no-store', 'content-language': language }).vary('Accept-Language').type('html').send(whole)
     },
   }
 }

@@ -1,5 +1,5 @@
 import {
-  AddWords, AnswerCheck, CarryOn, CaseView, HandOver, NoteCall, OpenCase, SettlePlace, TakeBack,
+  AddWords, AnswerCheck, CarryOn, CaseView, ChangeLanguage, HandOver, NoteCall, OpenCase, SettlePlace, TakeBack,
 } from '../../../shared/index.js'
 import { defineMemberRoute, defineRoute, type Route } from '../route.js'
 
@@ -8,7 +8,8 @@ export const caseRoutes: readonly Route[] = [
   defineRoute('POST', '/api/cases', {
     summary: 'Opens a case from the asker\'s words; the same key again brings the same case.',
     body: OpenCase, reply: CaseView, status: 201, limit: 'open case',
-    handle: ({ desk, body, who }) => desk.openCase(body, who),
+    // A call is spoken in whatever language the volunteer speaks; that is not the browser's to say.
+    handle: ({ desk, body, who, language }) => desk.openCase(who === null ? { language, ...body } : body, who),
   }),
   defineRoute('GET', '/api/cases/:link', {
     summary: 'A case as it stands.',
@@ -39,6 +40,11 @@ export const caseRoutes: readonly Route[] = [
     summary: 'Goes on with the plant question after a warning card.',
     body: CarryOn, reply: CaseView, limit: 'change case',
     handle: ({ desk, part, body, who }) => desk.carryOn(part('link'), body, who),
+  }),
+  defineRoute('POST', '/api/cases/:link/language', {
+    summary: 'Speaks to the asker in another language from now on.',
+    body: ChangeLanguage, reply: CaseView, limit: 'change case',
+    handle: ({ desk, part, body, who }) => desk.changeLanguage(part('link'), body, who),
   }),
   defineRoute('POST', '/api/cases/:link/hand-over', {
     summary: 'Hands the case to a specialist; a repeat changes nothing.',

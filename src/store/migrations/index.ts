@@ -10,6 +10,7 @@ import { openingKey } from './0007-opening-key.js'
 import { requestCounts } from './0008-request-counts.js'
 import { practice } from './0009-practice.js'
 import { weather } from './0010-weather.js'
+import { language } from './0012-language.js'
 
 /**
  * Every migration by name, in the order of the names. A migration that has been released is never edited; a change
@@ -27,5 +28,6 @@ export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
     '0008-request-counts': requestCounts,
     '0009-practice': practice,
     '0010-weather': weather(kinds),
+    '0012-language': language,
   }
 }

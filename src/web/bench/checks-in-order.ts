@@ -1,5 +1,5 @@
 import type { CaseView, CheckCard } from '../../../shared/index.js'
-import { CANT_LOOK, NOT_SURE } from '../case/check-line.js'
+import { CANT_LOOK, NOT_SURE } from '../case/told.js'
 
 export interface OfferedCheck {
   readonly check: CheckCard

@@ -3,17 +3,20 @@ import { FilledLines } from '../case/filled-lines.js'
 import { SpecimenLabel } from '../case/specimen-label.js'
 import { WatchNotices } from '../case/watch-notices.js'
 import { momentInWords } from '../wording/day.js'
+import { otherLanguage } from './asker-language.js'
 import { PlaceGuesses } from './place-guesses.js'
 
 /** Everything gathered so far: the asker's words, the label, the filled-in lines with where each came from, and the notes of the call. */
 export function Gathered({ view, region }: { readonly view: TicketView, readonly region: RegionView | null }) {
   const { case: file } = view
+  const language = otherLanguage(file.language)
   return (
     <>
       <div class="sheet-top">
         <section class="words" aria-label="In their words">
           <h3>In their words</h3>
-          {file.words.map((words, place) => <blockquote key={place}>{words}</blockquote>)}
+          {language !== null && <p class="asked-in"><b class="mark">Asked in {language}</b> The sheet and the letters speak {language} to them; you see the guide in English.</p>}
+          {file.words.map((words, place) => <blockquote key={place} lang={file.language}>{words}</blockquote>)}
           {view.note !== null && view.note !== '' && <><h3>On handing over</h3><blockquote>{view.note}</blockquote></>}
         </section>
         <SpecimenLabel view={file} districtName={region?.districts.find(row => row.district === file.district)?.name ?? file.district} />

@@ -3,6 +3,7 @@ import type { SettleTicket, TicketView } from '../../../shared/index.js'
 import { useRows } from '../case/use-rows.js'
 import { enSheet } from '../wording/en-sheet.js'
 import type { StaffService } from '../wire/staff-service.js'
+import { otherLanguage } from './asker-language.js'
 import { draftOfReply, emptyDraft, endOf, keepDraft, readDraft, type AnswerDraft } from './kept-draft.js'
 import { isAtOdds, letterBroughtBack, letterFollows, letterOfAdvice, type Letter } from './letter.js'
 import { outcomes } from './outcomes.js'
@@ -22,7 +23,9 @@ interface SettleFormProps {
 
 /** The specialist's answer, in two steps: written, then read once more as the asker will. A settled one is begun from the answer that stands. */
 export function SettleForm({ service, view, sendsMail, sending, onSend, onLeave }: SettleFormProps) {
-  const rows = useRows('any', key => service.problems(key))
+  const { language } = view.case
+  const theirs = otherLanguage(language)
+  const rows = useRows('any', key => service.problems(key, language))
   const problems = rows.kind === 'here' ? rows.value.problems : []
   const [draft, setDraft] = useState<AnswerDraft>(() => readDraft(view.ticket) ?? draftOfReply(view.replies.find(reply => reply.stands)) ?? emptyDraft)
   const [fault, setFault] = useState<string | null>(null)
@@ -81,6 +84,7 @@ export function SettleForm({ service, view, sendsMail, sending, onSend, onLeave 
       )}
       <div class="field">
         <label for="answer-text">What the asker will read</label>
+        {theirs !== null && <p class="hint">They read {theirs}. What is put in from the guide is in {theirs}, as far as it is translated.</p>}
         {atOdds && (
           <div class="at-odds" role="alert">
             <p><b>This text was written for “{nameOfEnd(letter.suits)}”.</b> Now it is “{nameOfEnd(end)}”. Does the text still fit?</p>
@@ -90,7 +94,7 @@ export function SettleForm({ service, view, sendsMail, sending, onSend, onLeave 
             </p>
           </div>
         )}
-        <textarea id="answer-text" ref={text} rows={10} maxLength={4000} value={letter.text} onInput={event => write({ ...letter, text: event.currentTarget.value })} />
+        <textarea id="answer-text" lang={language} ref={text} rows={10} maxLength={4000} value={letter.text} onInput={event => write({ ...letter, text: event.currentTarget.value })} />
         {!atOdds && (
           <p class="row">
             {chosen !== null && letter.text !== chosen.advice && (

@@ -1,11 +1,12 @@
 import type { ComponentChildren, Ref } from 'preact'
 import type { AdviceCard, CaseStep, CheckCard } from '../../../shared/index.js'
 import { dayInWords, inOneLine, monthInWords } from '../wording/day.js'
-import { useWording } from '../wording/language.js'
+import { useSpoken, useWording } from '../wording/language.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 import { PhoneLink } from './flag-cards.js'
 import { LikelyList, Reasons } from './likely-list.js'
 import { monthRuns, seasonsNamed } from './time-of-year.js'
+import { Told } from './told.js'
 import { TurnList } from './turn-list.js'
 import { WatchNotices } from './watch-notices.js'
 
@@ -35,8 +36,8 @@ export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, on
   return (
     <div class="step advice">
       <p class="kicker">{words.title}</p>
-      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{card.name}</h3>
-      <p class="bottom-line">{card.bottomLine}</p>
+      <h3 class="step-title" tabIndex={-1} ref={headingRef}><Told text={card.name} /></h3>
+      <p class="bottom-line"><Told text={card.bottomLine} /></p>
       <p class="sureness">
         <span>{words.sure}:</span> <b>{card.sureness}</b>, {words.share(card.probability)}
         <svg class="bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
@@ -46,7 +47,7 @@ export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, on
       {card.escalate !== null && (
         <div class="report">
           <h4>{words.report}</h4>
-          <p>{card.escalate}</p>
+          <p><Told text={card.escalate} /></p>
           {card.escalateCall !== null && <p><PhoneLink name={card.escalateCall.name} number={card.escalateCall.number} verb={call} /></p>}
         </div>
       )}
@@ -56,17 +57,17 @@ export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, on
       <Part title={words.notWorth} lines={card.notWorthDoing} />
       <Part title={words.nextYear} lines={card.nextYear} />
       <TimeOfYear card={card} askedOn={askedOn} />
-      <div class="part"><h4>{NO_SPRAY.test(card.spray) ? words.noSpray : words.spray}</h4><p>{card.spray}</p></div>
+      <div class="part"><h4>{card.spraysNothing ? words.noSpray : words.spray}</h4><p><Told text={card.spray} /></p></div>
       <div class="part"><h4>{words.why}</h4>
         <div>
-          <p>{card.what}{card.agent !== null && <> {words.cause}: <i>{card.agent}</i>.</>}</p>
+          <p><Told text={card.what} />{card.agent !== null && <> {words.cause}: <i>{card.agent}</i>.</>}</p>
           <Reasons line={why} />
           {why.against.length === 0 && why.for.length > 0 && <p class="hint">{words.nothingAgainst}</p>}
         </div>
       </div>
       <TurnList turns={turns} keyed={keyed} onLookAt={onLookAt} lookAddress={lookAddress} />
       {card.lookAlikes.length > 0 && (
-        <div class="part"><h4>{words.lookAlikes}</h4><p>{card.lookAlikes.map(other => other.name).join(', ')}</p></div>
+        <div class="part"><h4>{words.lookAlikes}</h4><p>{card.lookAlikes.map((other, place) => <>{place > 0 && ', '}<Told text={other.name} /></>)}</p></div>
       )}
       {others.length > 0 && <LikelyList likely={others} title={words.others} reasons={false} />}
       <Sources card={card} />
@@ -80,7 +81,7 @@ function Part({ title, lines, kind = '' }: { readonly title: string, readonly li
   return (
     <div class={`part ${kind}`}>
       <h4>{title}</h4>
-      <ul>{lines.map(line => <li key={line}>{line}</li>)}</ul>
+      <ul>{lines.map(line => <li key={line}><Told text={line} /></li>)}</ul>
     </div>
   )
 }
@@ -88,26 +89,25 @@ function Part({ title, lines, kind = '' }: { readonly title: string, readonly li
 /** Which months the steps mean, and whether this is one of them. */
 function TimeOfYear({ card, askedOn }: { readonly card: AdviceCard, readonly askedOn: string }) {
   const words = useSheetWording().advice
+  const { language } = useSpoken()
   const runs = monthRuns(card.months)
   const named = seasonsNamed(card)
   const month = Number(askedOn.slice(5, 7))
   if (runs.length === 0 && named.length === 0) return null
-  const spans = (months: readonly number[]) => inOneLine(monthRuns(months).map(([first, last]) => words.months(monthInWords(first), monthInWords(last))))
+  const spans = (months: readonly number[]) => inOneLine(monthRuns(months).map(([first, last]) => words.months(monthInWords(first, language), monthInWords(last, language))), language)
   return (
     <div class="part"><h4>{words.when}</h4>
       <ul>
         {runs.length > 0 && <li>{words.mostlySeen(spans(card.months))}</li>}
         {named.map(({ season, months }) => <li key={season}>{words.season(season, spans(months))}</li>)}
-        {named.length > 0 && <li>{words.askedIn(monthInWords(month))}</li>}
+        {named.length > 0 && <li>{words.askedIn(monthInWords(month, language))}</li>}
       </ul>
     </div>
   )
 }
 
-/** How the service begins what it says of spraying where none is called for. */
-const NO_SPRAY = /^No spray\b/
-
 function Sources({ card }: { readonly card: AdviceCard }) {
+  const { language } = useSpoken()
   const words = useSheetWording().advice
   return (
     <div class="part sources">
@@ -118,7 +118,7 @@ function Sources({ card }: { readonly card: AdviceCard }) {
           : <ul>{card.sources.map(source => (
             <li key={source.title}><cite>{source.title}</cite>{source.by !== '' && `. ${source.by}`}{source.year !== null && `, ${source.year}`}</li>
           ))}</ul>}
-        <p class="hint">{words.reviewed(dayInWords(card.reviewedOn))}</p>
+        <p class="hint">{words.reviewed(dayInWords(card.reviewedOn, language))}</p>
       </div>
     </div>
   )

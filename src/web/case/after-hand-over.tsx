@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 import type { CaseView, CheckCard } from '../../../shared/index.js'
 import { AskedBackPart } from './asked-back.js'
 import { dayInWords } from '../wording/day.js'
+import { useSpoken } from '../wording/language.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 
 type Ticket = NonNullable<CaseView['ticket']>
@@ -32,6 +33,7 @@ interface AfterHandOverProps {
 export function AfterHandOver(props: AfterHandOverProps) {
   const { ticket, address, answerWithinHours, sendsMail, mayGoOn, headingRef, onLook, onLookAt, onWrite, wordsSoFar, disabled, photos } = props
   const words = useSheetWording().after
+  const { language } = useSpoken()
   const answered = ticket.reply !== null
   useEffect(() => {
     if (answered) return
@@ -48,7 +50,7 @@ export function AfterHandOver(props: AfterHandOverProps) {
         <p class="kicker">{words.answered}</p>
         <h3 class="step-title" tabIndex={-1} ref={headingRef}>{words.outcome[reply.outcome](reply.problemName)}</h3>
         <div class="letter">{reply.text.split(/\n{2,}/).map((paragraph, n) => <p key={n}>{paragraph}</p>)}</div>
-        <p class="hint">{words.answeredOn(dayInWords(reply.at))}</p>
+        <p class="hint">{words.answeredOn(dayInWords(reply.at, language))}</p>
         <PrivateLink address={address} />
       </div>
     )

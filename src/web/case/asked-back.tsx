@@ -1,6 +1,7 @@
 import type { ComponentChildren, Ref } from 'preact'
 import type { CaseView, CheckCard } from '../../../shared/index.js'
 import { LONGEST_WORDS } from './longest-words.js'
+import { Told, ToldAnswer } from './told.js'
 import { useSentWords } from './use-sent-words.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 
@@ -33,7 +34,7 @@ export function AskedBackPart({ question, headingRef, onLookAt, onWrite, wordsSo
           <ul>
             {question.checks.map(({ check, answer, fresh }) => (
               <li key={check.id}>
-                <span>{check.ask} {answer !== null && <span class="written">{answer}</span>}{fresh && <span class="origin"> {words.sent}</span>}</span>
+                <span><Told text={check.ask} /> {answer !== null && <span class="written"><ToldAnswer check={check} answer={answer} /></span>}{fresh && <span class="origin"> {words.sent}</span>}</span>
                 <button type="button" class="quiet" aria-label={`${fresh ? words.change : words.look}: ${check.ask}`} onClick={() => onLookAt(check)}>{fresh ? words.change : words.look}</button>
               </li>
             ))}

@@ -129,7 +129,8 @@ export function createCaseSession(service: CaseService, onLink: (link: string | 
       view, errand: null, sending: false, ...(kept.length === 0 && isSame ? {} : { queue: kept.map(({ change }) => change) }),
       // What was said of an earlier change stays while those behind it go out.
       trouble: isReplay && state.trouble !== null && state.trouble.kind !== 'lost' ? state.trouble : null,
-      ownTurns: errand.kind === 'load' ? state.ownTurns : state.ownTurns + 1,
+      // Another language is the same sheet: nobody is taken elsewhere on it.
+      ownTurns: errand.kind === 'load' || (errand.kind === 'change' && errand.change.path === 'language') ? state.ownTurns : state.ownTurns + 1,
       newCards: [...state.newCards, ...fresh],
     })
     sendNext()
@@ -278,6 +279,7 @@ function isThere(view: CaseView, change: CaseChange): boolean {
     case 'notes': return view.notes.some(note => note.text === change.body.text)
     case 'place': return view.place.host?.host === change.body.host
     case 'carry-on': return view.carriedOn
+    case 'language': return view.language === change.body.language
     case 'take-back': return answerIn(view, change.body.check) === null
     case 'hand-over': return view.ticket !== null
   }
@@ -286,7 +288,7 @@ function isThere(view: CaseView, change: CaseChange): boolean {
 /** Whether a change means the same on a sheet that others have changed since: words are only added, and an answer may be written where nobody else has. */
 function stillFits(change: CaseChange, before: CaseView, now: CaseView): boolean {
   switch (change.path) {
-    case 'words': case 'notes': case 'hand-over': return true
+    case 'words': case 'notes': case 'hand-over': case 'language': return true
     case 'answers': return answerIn(before, change.body.check) === answerIn(now, change.body.check)
     case 'place': case 'take-back': case 'carry-on': return false
   }

@@ -1,6 +1,8 @@
 import type { ComponentChildren, Ref } from 'preact'
 import type { CheckCard, ChecksLeft, SecondLookNote } from '../../../shared/index.js'
 import { LookDrawing } from './look-drawing.js'
+import { answerInWords, CANT_LOOK, NOT_SURE, Told, ToldAnswer } from './told.js'
+import { useWording } from '../wording/language.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 
 interface CheckLineProps {
@@ -19,15 +21,11 @@ interface CheckLineProps {
   readonly onLeave?: (() => void) | undefined
 }
 
-/** Labels of the two answers that every check takes, as the wire spells them. */
-export const NOT_SURE = 'not sure'
-export const CANT_LOOK = "can't look now"
-
 /** One check open for an answer: how to look, why, the answers, and the two calm ways past it. */
 export function CheckLine(props: CheckLineProps) {
   const { check, number, left, again = null, before = again?.said ?? null, sending = null, disabled, headingRef, onAnswer, onLeave } = props
   const words = useSheetWording().check
-  const answer = (label: string, shown: ComponentChildren = label) => (
+  const answer = (label: string, shown: ComponentChildren = <ToldAnswer check={check} answer={label} />) => (
     <button
       type="button" key={label} aria-disabled={disabled} onClick={() => onAnswer(label)}
       class={label === before || label === sending ? 'answer marked' : 'answer'}
@@ -41,12 +39,12 @@ export function CheckLine(props: CheckLineProps) {
       <span class="number" aria-hidden="true">{number}</span>
       <div class="check-body">
         <p class="kicker">{again === null ? words.line(number) : words.lineAgain(number)}. {(before === null || again !== null) && words.left(left)}</p>
-        {again !== null && <SecondLook again={again} />}
-        <h3 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h3>
+        {again !== null && <SecondLook check={check} again={again} />}
+        <h3 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask"><Told text={check.ask} /></h3>
         <LookDrawing check={check.id} />
         <dl class="looking">
-          <div><dt>{words.how}</dt><dd>{check.how}</dd></div>
-          <div><dt>{words.why}</dt><dd>{check.why}</dd></div>
+          <div><dt>{words.how}</dt><dd><Told text={check.how} /></dd></div>
+          <div><dt>{words.why}</dt><dd><Told text={check.why} /></dd></div>
         </dl>
         <div class="answers" role="group" aria-labelledby="check-ask">
           {check.answers.map(label => answer(label))}
@@ -65,11 +63,12 @@ export function CheckLine(props: CheckLineProps) {
 }
 
 /** Why a check is asked once more, without blame. */
-export function SecondLook({ again }: { readonly again: SecondLookNote }) {
+export function SecondLook({ check, again }: { readonly check: CheckCard, readonly again: SecondLookNote }) {
   const words = useSheetWording().check
+  const { calm } = useWording()
   return (
     <div class="second-look">
-      <p>{words.again(again.said, again.problemName, again.usual)}</p>
+      <p>{words.again(answerInWords(check, again.said, calm), again.problemName, answerInWords(check, again.usual, calm))}</p>
       <p class="hint">{words.againCalm}</p>
     </div>
   )

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact'
 import type { Line } from '../../../shared/index.js'
 import { useSheetWording } from '../wording/sheet-language.js'
-import { CANT_LOOK, NOT_SURE } from './check-line.js'
+import { CANT_LOOK, NOT_SURE, Told, ToldAnswer } from './told.js'
 
 interface FilledLinesProps {
   readonly lines: readonly Line[]
@@ -30,9 +30,9 @@ export function FilledLines({ lines, placed, changing = null, again = null, open
         : (
           <li class={isOff(line) ? 'line off-path' : 'line'} key={line.check.id}>
             <span class="number">{place + 1}</span>
-            <span class="line-label">{line.check.ask}</span>
+            <span class="line-label"><Told text={line.check.ask} /></span>
             <span class="line-answer">
-              <span class="written">{line.answer}</span>
+              <span class="written"><ToldAnswer check={line.check} answer={line.answer} /></span>
               {line.from !== 'asked' && <span class="origin">{words.origin[line.from]}</span>}
               {line.check.id === again ? <span class="origin">{words.again}</span> : isOff(line) && <span class="origin">{words.offPath}</span>}
             </span>

@@ -1,7 +1,8 @@
 import type { Ref } from 'preact'
 import type { FlagCard } from '../../../shared/index.js'
-import { useWording } from '../wording/language.js'
+import { useSpoken } from '../wording/language.js'
 import { sortProhibitions } from './prohibitions.js'
+import { Told } from './told.js'
 
 interface FlagCardsProps {
   readonly cards: readonly FlagCard[]
@@ -18,17 +19,17 @@ export function FlagCards({ cards, newCards, headingRef = null }: FlagCardsProps
 }
 
 function Card({ card, speaksUp, headingRef }: { readonly card: FlagCard, readonly speaksUp: boolean, readonly headingRef: Ref<HTMLHeadingElement> | null }) {
-  const words = useWording().flags
+  const { language, wording: { flags: words } } = useSpoken()
   const heading = `flag-${card.id}`
-  const { whole, bare } = sortProhibitions(card.doNot)
+  const { whole, bare } = sortProhibitions(card.doNot, language)
   return (
     <section class={`flag ${card.level}`} aria-labelledby={heading} {...(speaksUp ? { role: 'alert' } : {})}>
       <h3 class="flag-title" id={heading} tabIndex={-1} ref={headingRef}>
         <span class="flag-level">{card.level === 'emergency' ? words.emergency : words.caution}</span>
-        <span class="flag-name">{card.title}</span>
+        <span class="flag-name"><Told text={card.title} /></span>
       </h3>
       {card.doNow.length > 0 && (
-        <ol class="flag-do" aria-label={words.doNow}>{card.doNow.map(line => <li key={line}>{line}</li>)}</ol>
+        <ol class="flag-do" aria-label={words.doNow}>{card.doNow.map(line => <li key={line}><Told text={line} /></li>)}</ol>
       )}
       {card.calls.length > 0 && (
         <ul class="flag-calls">
@@ -39,8 +40,8 @@ function Card({ card, speaksUp, headingRef }: { readonly card: FlagCard, readonl
       )}
       {card.doNot.length > 0 && (
         <div class="flag-not">
-          {whole.length > 0 && <ul>{whole.map(line => <li key={line}>{line}</li>)}</ul>}
-          {bare.length > 0 && <><h4>{words.doNot}</h4><ul>{bare.map(line => <li key={line}>{line}</li>)}</ul></>}
+          {whole.length > 0 && <ul>{whole.map(line => <li key={line}><Told text={line} /></li>)}</ul>}
+          {bare.length > 0 && <><h4>{words.doNot}</h4><ul>{bare.map(line => <li key={line}><Told text={line} /></li>)}</ul></>}
         </div>
       )}
     </section>
@@ -51,7 +52,7 @@ function Card({ card, speaksUp, headingRef }: { readonly card: FlagCard, readonl
 export function PhoneLink({ name, number, verb }: { readonly name: string, readonly number: string, readonly verb: string }) {
   return (
     <a class="phone" href={`tel:${number.replace(/[^0-9+]/g, '')}`}>
-      <span>{verb} {name}</span> <b>{number}</b>
+      <span>{verb} <Told text={name} /></span> <b>{number}</b>
     </a>
   )
 }

@@ -1,5 +1,6 @@
 import type { LikelyLine, ReasonLine } from '../../../shared/index.js'
 import { useSheetWording } from '../wording/sheet-language.js'
+import { Told } from './told.js'
 
 /**
  * Problems in order of how likely they are: a plain bar with its number.
@@ -16,13 +17,13 @@ export function LikelyList({ likely, title, reasons }: { readonly likely: readon
         {shown.map((line, place) => (
           <li key={line.problem ?? ''}>
             <div class="likely-row">
-              <span class="likely-name">{line.problem === null ? wording.likely.somethingElse : line.name}</span>
+              <span class="likely-name">{line.problem === null ? wording.likely.somethingElse : <Told text={line.name} />}</span>
               <span class="likely-share">{wording.advice.share(line.probability)}</span>
               <svg class="bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
                 <rect class="bar-whole" width="100" height="6" /><rect class="bar-part" width={line.probability * 100} height="6" />
               </svg>
             </div>
-            {line.problem !== null && line.what !== '' && <p class="hint">{line.what}</p>}
+            {line.problem !== null && line.what !== '' && <p class="hint"><Told text={line.what} /></p>}
             {reasons && (place < MOST_REASONED ? <Reasons line={line} /> : <FoldedReasons line={line} />)}
           </li>
         ))}
@@ -59,7 +60,7 @@ function ReasonGroup({ title, mark, rows }: { readonly title: string, readonly m
         {rows.map(reason => (
           <li key={reason.check}>
             <span class="reason-mark" aria-hidden="true">{mark}</span>
-            <span>{reason.ask} <span class="written">{reason.answer}</span>{reason.seen !== null && <span class="origin">{words.seen(reason.seen)}</span>}</span>
+            <span><Told text={reason.ask} /> <span class="written"><Told text={reason.answer} /></span>{reason.seen !== null && <span class="origin">{words.seen(reason.seen)}</span>}</span>
           </li>
         ))}
       </ul>

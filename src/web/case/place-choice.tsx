@@ -5,6 +5,7 @@ import type { CaseService } from '../wire/case-service.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 import { hearingOf } from './hearing.js'
 import { offeredPlaces } from './offered-places.js'
+import { Told } from './told.js'
 import { UNKNOWN_PLANT } from './unknown-plant.js'
 import { PlantPicker } from './plant-picker.js'
 
@@ -34,8 +35,8 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: P
               <li key={`${offer.host}/${offer.node ?? ''}`}>
                 <button type="button" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'} aria-disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
                   {place === 0 && hearing === 'sure' && offers.length > 1 && view.place.hosts.some(host => host.host === offer.host) && <span class="kicker">{words.guess}</span>}
-                  <span class="offer-plant">{offer.hostName}</span>
-                  <span class="offer-trouble">{offer.phrase ?? words.anything}</span>
+                  <span class="offer-plant"><Told text={offer.hostName} /></span>
+                  <span class="offer-trouble">{offer.phrase === null ? words.anything : <Told text={offer.phrase} />}</span>
                   {offer.heard.length > 0 && (
                     <span class="offer-heard">{words.heard} {offer.heard.map((said, n) => <q key={n}>{said}</q>)}</span>
                   )}

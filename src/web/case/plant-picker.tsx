@@ -3,6 +3,7 @@ import type { ComplaintRow, HostRow } from './row-types.js'
 import type { CaseService } from '../wire/case-service.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 import { bestFitting } from './best-fitting.js'
+import { Told, UntranslatedProvider } from './told.js'
 import { UNKNOWN_PLANT } from './unknown-plant.js'
 import { useRows } from './use-rows.js'
 
@@ -42,13 +43,14 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
     return <p>{words.failed} <button type="button" class="quiet" onClick={waiting.again}>{words.again}</button></p>
   }
 
+  const untranslated = new Set([...hosts.kind === 'here' ? hosts.value.untranslated ?? [] : [], ...complaints.kind === 'here' ? complaints.value.untranslated ?? [] : []])
   const rows = hosts.kind === 'here' ? hosts.value.hosts : []
   const chosen = rows.find(row => row.host === host) ?? null
   if (host !== null && complaints.kind === 'here') {
     const fitting = bestFitting(complaints.value.complaints, complaintNames, typed)
     const [first] = fitting.shown
     return (
-      <div class="picker">
+      <UntranslatedProvider value={untranslated}><div class="picker">
         <label>
           <span>{words.complaint(chosen?.name.toLowerCase() ?? host)}</span>
           <input
@@ -59,13 +61,13 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
         </label>
         <ul class="picks">
           {fitting.shown.map(row => (
-            <li key={row.node}><button type="button" class="answer" aria-disabled={disabled} onClick={() => onPick(host, row.node)}>{row.phrases[0] ?? row.node}</button></li>
+            <li key={row.node}><button type="button" class="answer" aria-disabled={disabled} onClick={() => onPick(host, row.node)}><Told text={row.phrases[0] ?? row.node} /></button></li>
           ))}
           <li><button type="button" class="answer" aria-disabled={disabled} onClick={() => onPick(host, null)}>{words.anything}</button></li>
         </ul>
         {fitting.hidden > 0 && <p class="hint">{words.more(fitting.hidden)}</p>}
         <p class="row"><button type="button" class="quiet" onClick={() => choose(null)}>{words.otherPlant}</button>{leave()}</p>
-      </div>
+      </div></UntranslatedProvider>
     )
   }
 
@@ -73,7 +75,7 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
   const [first] = fitting.shown
   const count = fitting.shown.length + fitting.hidden
   return (
-    <div class="picker">
+    <UntranslatedProvider value={untranslated}><div class="picker">
       <label>
         <span>{words.plant}</span>
         <input
@@ -85,7 +87,7 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
       <p class="hint" role="status">{typed === '' ? '' : words.found(count)} {count === 0 && words.none}</p>
       <ul class="picks short">
         {fitting.shown.map(row => (
-          <li key={row.host}><button type="button" class="answer" aria-disabled={disabled} onClick={() => choose(row.host)}>{row.name}</button></li>
+          <li key={row.host}><button type="button" class="answer" aria-disabled={disabled} onClick={() => choose(row.host)}><Told text={row.name} /></button></li>
         ))}
       </ul>
       {fitting.hidden > 0 && <p class="hint">{words.more(fitting.hidden)}</p>}
@@ -95,7 +97,7 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
         )}
         {leave()}
       </p>
-    </div>
+    </div></UntranslatedProvider>
   )
 
   function leave() {

@@ -2,7 +2,7 @@ import type { Ref } from 'preact'
 import { useState } from 'preact/hooks'
 import type { OpenCase, RegionView } from '../../../shared/index.js'
 import { LONGEST_WORDS } from './longest-words.js'
-import { useWording } from '../wording/language.js'
+import { useSpoken } from '../wording/language.js'
 
 interface QuestionBoxProps {
   readonly region: RegionView | null
@@ -16,7 +16,7 @@ interface QuestionBoxProps {
 
 /** The empty sheet: the question in the asker's own words, and the district if they like. */
 export function QuestionBox({ region, district, sending, again, onOpen }: QuestionBoxProps) {
-  const { question: words, notAsked } = useWording()
+  const { language, wording: { question: words, notAsked } } = useSpoken()
   const [typed, setTyped] = useState(again?.words ?? '')
   const [chosen, setChosen] = useState<string | null>(null)
   const [fault, setFault] = useState<string | null>(null)
@@ -29,7 +29,7 @@ export function QuestionBox({ region, district, sending, again, onOpen }: Questi
     const found = said === '' ? words.empty : said.length > LONGEST_WORDS ? words.tooLong(LONGEST_WORDS) : null
     setFault(found)
     if (found !== null) return
-    onOpen(here === '' ? { words: said } : { words: said, district: here })
+    onOpen({ words: said, language, ...(here === '' ? {} : { district: here }) })
   }
 
   return (

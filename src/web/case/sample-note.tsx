@@ -1,5 +1,6 @@
 import type { CheckCard } from '../../../shared/index.js'
 import { useSheetWording } from '../wording/sheet-language.js'
+import { Told } from './told.js'
 
 /** What only a laboratory can tell, and how to send it something to look at. */
 export function SampleNote({ sample }: { readonly sample: CheckCard | null }) {
@@ -8,9 +9,9 @@ export function SampleNote({ sample }: { readonly sample: CheckCard | null }) {
   return (
     <section class="sample" aria-labelledby="sample-title">
       <h4 id="sample-title">{words.title}</h4>
-      <p>{sample.ask}</p>
-      <dl class="looking"><div><dt>{words.pack}</dt><dd>{sample.how}</dd></div></dl>
-      <p class="hint">{sample.why}</p>
+      <p><Told text={sample.ask} /></p>
+      <dl class="looking"><div><dt>{words.pack}</dt><dd><Told text={sample.how} /></dd></div></dl>
+      <p class="hint"><Told text={sample.why} /></p>
     </section>
   )
 }

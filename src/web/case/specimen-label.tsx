@@ -1,6 +1,8 @@
 import type { CaseView } from '../../../shared/index.js'
 import { dayInWords } from '../wording/day.js'
+import { useSpoken } from '../wording/language.js'
 import { useSheetWording } from '../wording/sheet-language.js'
+import { Told } from './told.js'
 
 interface SpecimenLabelProps {
   readonly view: CaseView
@@ -16,14 +18,15 @@ interface SpecimenLabelProps {
 /** The label of the sheet, as on a pressed plant: what it is, what ails it, where and when. */
 export function SpecimenLabel({ view, districtName, onChange, changeAddress, changeKey }: SpecimenLabelProps) {
   const words = useSheetWording().label
+  const { language } = useSpoken()
   const settled = view.place.host !== null
   return (
     <section class="label" aria-label={words.title}>
       <dl>
-        <div><dt>{words.plant}</dt><dd class={settled ? 'written plant' : 'unknown'}>{view.place.host?.name ?? words.notYet}</dd></div>
-        {settled && <div><dt>{words.trouble}</dt><dd class="written">{view.place.complaint ?? words.fromTheTop}</dd></div>}
-        {districtName !== null && <div><dt>{words.place}</dt><dd class="written">{districtName}</dd></div>}
-        <div><dt>{words.date}</dt><dd class="written">{dayInWords(view.askedOn)}</dd></div>
+        <div><dt>{words.plant}</dt><dd class={settled ? 'written plant' : 'unknown'}>{view.place.host === null ? words.notYet : <Told text={view.place.host.name} />}</dd></div>
+        {settled && <div><dt>{words.trouble}</dt><dd class="written">{view.place.complaint === null ? words.fromTheTop : <Told text={view.place.complaint} />}</dd></div>}
+        {districtName !== null && <div><dt>{words.place}</dt><dd class="written"><Told text={districtName} /></dd></div>}
+        <div><dt>{words.date}</dt><dd class="written">{dayInWords(view.askedOn, language)}</dd></div>
       </dl>
       {settled && changeAddress !== undefined && <p><a href={changeAddress} aria-label={words.changePlant}>{words.change}</a></p>}
       {settled && onChange !== undefined && (

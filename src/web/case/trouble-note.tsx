@@ -1,15 +1,17 @@
 import type { CaseSession, SessionState } from './case-session.js'
 import { useNetwork } from './use-network.js'
 import { useWording } from '../wording/language.js'
+import { checkIn } from './check-in.js'
+import { answerInWords } from './told.js'
 
 /** What went wrong with the last errand, kindly, what is kept, and what still works; and that there is no network, before anything was tried. */
 export function TroubleNote({ state, session }: { readonly state: SessionState, readonly session: CaseSession }) {
-  const words = useWording().trouble
+  const { trouble: words, calm } = useWording()
   const hasNetwork = useNetwork()
   const { trouble, errand, queue } = state
   if (trouble === null && hasNetwork) return null
   if (trouble === null || trouble.kind === 'lost') {
-    const kept = errand?.kind === 'change' && errand.change.path === 'answers' ? errand.change.body.answer : null
+    const kept = errand?.kind === 'change' && errand.change.path === 'answers' ? answerInWords(checkIn(state.view, errand.change.body.check), errand.change.body.answer, calm) : null
     const waiting = (errand === null ? 0 : 1) + queue.length
     return (
       <div class={hasNetwork ? 'trouble' : 'trouble no-network'} role="status">

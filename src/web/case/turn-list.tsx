@@ -1,5 +1,7 @@
 import type { CheckCard, TurnLine } from '../../../shared/index.js'
+import { useWording } from '../wording/language.js'
 import { useSheetWording } from '../wording/sheet-language.js'
+import { answerInWords, Told } from './told.js'
 
 interface TurnListProps {
   readonly turns: readonly TurnLine[]
@@ -14,6 +16,7 @@ interface TurnListProps {
 /** What would turn the answer to another problem, each with the way to look at it. */
 export function TurnList({ turns, keyed = false, onLookAt, lookAddress }: TurnListProps) {
   const words = useSheetWording().advice
+  const { calm } = useWording()
   if (turns.length === 0) return null
   return (
     <div class="part turns">
@@ -21,7 +24,7 @@ export function TurnList({ turns, keyed = false, onLookAt, lookAddress }: TurnLi
       <ul>
         {turns.map((turn, place) => (
           <li key={`${turn.check.id}/${turn.answer}`}>
-            <p>{words.turn(turn.answer, turn.check.ask)} <b>{turn.toName}</b>.</p>
+            <p>{words.turn(answerInWords(turn.check, turn.answer, calm), turn.check.ask)} <b><Told text={turn.toName} /></b>.</p>
             {lookAddress !== undefined && <p><a href={lookAddress(turn.check)} aria-label={`${words.lookAtTurn}: ${turn.check.ask}`}>{words.lookAtTurn}</a></p>}
             {onLookAt !== undefined && (
               <button type="button" class="quiet" aria-label={`${words.lookAtTurn}: ${turn.check.ask}`} onClick={() => onLookAt(turn.check)}>

@@ -1,5 +1,6 @@
 import type { CheckCard } from '../../../shared/index.js'
 import { useSheetWording } from '../wording/sheet-language.js'
+import { Told } from './told.js'
 
 interface UnsettledChecksProps {
   readonly checks: readonly CheckCard[]
@@ -19,7 +20,7 @@ export function UnsettledChecks({ checks, address = null, keyed = false, onLookA
   const tomorrow = checks.filter(check => check.effort === WAIT_A_DAY)
   const row = (check: CheckCard, press: string) => (
     <li key={check.id}>
-      <span>{check.ask}</span>
+      <span><Told text={check.ask} /></span>
       {lookAddress !== undefined
         ? <a href={lookAddress(check)} aria-label={`${press}: ${check.ask}`}>{press}</a>
         : (

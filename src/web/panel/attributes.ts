@@ -1,3 +1,4 @@
+import type { Language } from '../../../shared/index.js'
 import { languages, spokenLanguage } from '../wording/language.js'
 import { accentPair, type AccentPair } from './accent.js'
 
@@ -10,7 +11,7 @@ export interface PanelSettings {
   readonly service: string
   readonly district: string | null
   readonly accent: AccentPair | null
-  readonly language: string
+  readonly language: Language
 }
 
 interface Surroundings {
@@ -20,12 +21,14 @@ interface Surroundings {
   readonly pageAddress: string
   /** The nearest `lang` around the panel, or null. */
   readonly pageLanguage: string | null
+  /** What the reader has told the browser, best first. */
+  readonly readerLanguages: readonly string[]
   /** Told of each value that could not be used; the panel then does without it. */
   readonly warn: (attribute: PanelAttribute, value: string, expected: string) => void
 }
 
 /** Narrows attributes written by strangers: what cannot be used falls back to its default and is told once. */
-export function readAttributes(read: (name: PanelAttribute) => string | null, { defaultService, pageAddress, pageLanguage, warn }: Surroundings): PanelSettings {
+export function readAttributes(read: (name: PanelAttribute) => string | null, { defaultService, pageAddress, pageLanguage, readerLanguages, warn }: Surroundings): PanelSettings {
   const service = read('service')
   const district = read('district')
   const accent = read('accent')
@@ -41,8 +44,9 @@ export function readAttributes(read: (name: PanelAttribute) => string | null, { 
   const pair = accent === null ? null : accentPair(accent)
   if (accent !== null && pair === null) warn('accent', accent, 'a colour such as "#0d5960"')
 
-  const spoken = language === null ? spokenLanguage(pageLanguage ?? '') : spokenLanguage(language)
-  if (language !== null && spoken === null) warn('language', language, `one of: ${Object.keys(languages).join(', ')}`)
+  const asked = language === null ? null : spokenLanguage(language)
+  const spoken = [asked, spokenLanguage(pageLanguage ?? ''), ...readerLanguages.map(spokenLanguage)].find(found => found !== null)
+  if (language !== null && asked === null) warn('language', language, `one of: ${Object.keys(languages).join(', ')}`)
 
   return {
     service: address ?? defaultService,

@@ -96,7 +96,7 @@ export function FilledSheet({ view, state, session, service, region, wholePage, 
       {isOutOfScope && aside === null && (
         <>
           <QuestionBox
-            key={view.link} region={region} district={view.district} sending={busy} onOpen={session.open}
+            key={`${view.link} ${view.language}`} region={region} district={view.district} sending={busy} onOpen={session.open}
             again={{ words: view.words.join('\n'), headingRef: heading }}
           />
           <p class="step"><button type="button" class="quiet" onClick={() => setAside({ kind: 'plant' })}>{words.picker.aboutAPlant}</button></p>

@@ -1,14 +1,13 @@
 import { h, render } from 'preact'
-import type { RegionView } from '../../../shared/index.js'
+import type { Language, RegionView } from '../../../shared/index.js'
 import { createCaseSession, type CaseSession } from '../case/case-session.js'
 import { createCaseService, type CaseService } from '../wire/case-service.js'
-import { languages, WordingProvider } from '../wording/language.js'
-import { en } from '../wording/en.js'
 import { panelAttributes, readAttributes, type PanelAttribute, type PanelSettings } from './attributes.js'
+import { keptLanguage, type KeptLanguage } from './kept-language.js'
 import { keptLink, type KeptLink } from './kept-link.js'
-import { PanelSheet } from './panel-sheet.js'
 import { fetchPartsAhead } from './parts.js'
 import { accentStyle, panelStyle } from './panel-style.js'
+import { SpokenPanel } from './spoken-panel.js'
 
 // The file may be imported where there is no document, such as on a server.
 // eslint-disable-next-line @typescript-eslint/no-extraneous-class
@@ -31,6 +30,9 @@ export class PanelElement extends ElementBase {
   #service: CaseService | null = null
   #session: CaseSession | null = null
   #kept: KeptLink | null = null
+  #keptLanguage: KeptLanguage | null = null
+  /** The language that is on the screen; null before anything is. */
+  #spoken: Language | null = null
   #region: RegionView | null = null
   #regionRequest: AbortController | null = null
   #place: string | null = null
@@ -77,6 +79,16 @@ export class PanelElement extends ElementBase {
     })
   }
 
+  /** The page around may want to speak the same language, as the page of a private link does. */
+  readonly #onSpoken = (language: Language): void => {
+    if (language === this.#spoken) return
+    const isFirst = this.#spoken === null && language === this.#settings?.language
+    this.#spoken = language
+    this.dispatchEvent(new CustomEvent('frondline-language', { detail: language, bubbles: true, composed: true }))
+    // The region's own names may have a translation.
+    if (!isFirst) void this.#fetchRegion()
+  }
+
   readonly #onOnline = (): void => this.#session?.tryAgain()
 
   #update(): void {
@@ -84,6 +96,7 @@ export class PanelElement extends ElementBase {
       defaultService: (this.constructor as typeof PanelElement).defaultService || location.origin,
       pageAddress: document.baseURI,
       pageLanguage: this.closest('[lang]')?.getAttribute('lang') ?? null,
+      readerLanguages: navigator.languages,
       warn: (attribute, value, expected) => this.#warn(attribute, value, expected),
     })
     const serviceChanged = settings.service !== this.#settings?.service
@@ -99,9 +112,10 @@ export class PanelElement extends ElementBase {
     this.#session?.pause()
     this.#regionRequest?.abort()
     this.#region = null
-    this.#service = createCaseService({ base, credentials: 'omit' })
+    this.#service = createCaseService({ base, credentials: 'omit', language: () => this.#spoken ?? this.#settings?.language ?? 'en' })
     const kept = keptLink(base, this.#place ?? '')
     this.#kept = kept
+    this.#keptLanguage = keptLanguage(base, this.#place ?? '')
     this.#session = createCaseSession(this.#service, link => this.#kept?.write(link))
     const link = this.#caseLink ?? kept.read()
     if (link !== null) this.#session.load(link)
@@ -124,13 +138,11 @@ export class PanelElement extends ElementBase {
     if (root === null || this.#settings === null || this.#session === null || this.#service === null) return
     const { language, district } = this.#settings
     render(
-      h('div', { class: 'frondline', lang: language, dir: 'ltr' },
-        h(WordingProvider, { value: languages[language] ?? en },
-          h(PanelSheet, {
-            key: this.#settings.service,
-            session: this.#session, service: this.#service, region: this.#region, district,
-            wholePage: this.#caseLink !== null,
-          }))),
+      h(SpokenPanel, {
+        key: this.#settings.service,
+        session: this.#session, service: this.#service, region: this.#region, district,
+        wholePage: this.#caseLink !== null, language, kept: this.#keptLanguage, onSpoken: this.#onSpoken,
+      }),
       root)
   }
 

@@ -1,15 +1,17 @@
-import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
-import type { RegionView } from '../../../shared/index.js'
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
+import type { Language, RegionView } from '../../../shared/index.js'
 import type { CaseSession, SessionState } from '../case/case-session.js'
 import { FlagCards } from '../case/flag-cards.js'
 import { lineNumberOf } from '../case/line-number.js'
 import { QuestionBox } from '../case/question-box.js'
+import { UntranslatedProvider } from '../case/told.js'
 import { TroubleNote } from '../case/trouble-note.js'
 import { useFocusAfter } from '../case/use-focus-after.js'
 import { useSession } from '../case/use-session.js'
-import { useWording } from '../wording/language.js'
+import { useSpoken, useWording } from '../wording/language.js'
 import type { CaseService } from '../wire/case-service.js'
 import type { Aside } from './aside.js'
+import { LanguageChoice } from './language-choice.js'
 import { Later } from './later.js'
 import { loadFilledSheet } from './parts.js'
 
@@ -20,11 +22,13 @@ export interface PanelSheetProps {
   readonly district: string | null
   /** True when the sheet is the whole page, so that printing the page prints the sheet. */
   readonly wholePage: boolean
+  /** The asker wants to be spoken to in another language. */
+  readonly onLanguage: (language: Language) => void
 }
 
 /** The asker's whole sheet, from the empty question to the specialist's answer. */
-export function PanelSheet({ session, service, region, district, wholePage }: PanelSheetProps) {
-  const words = useWording()
+export function PanelSheet({ session, service, region, district, wholePage, onLanguage }: PanelSheetProps) {
+  const { wording: words, language } = useSpoken()
   const state = useSession(session)
   const { view } = state
   const [aside, setAside] = useState<Aside | null>(null)
@@ -32,7 +36,7 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
 
   // The asker's own turn closes whatever was open beside the step, and only then does focus move.
   const turn = state.ownTurns
-  useLayoutEffect(() => setAside(null), [turn, view?.link])
+  useLayoutEffect(() => setAside(null), [turn, view?.link, view?.language])
   // It waits for the part of the sheet that it is to move to.
   const [isHere, setHere] = useState(false)
   const key = `${turn}/${asideKey(aside)}`
@@ -40,6 +44,7 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
   if (view === null || isHere) shown.current = key
   useFocusAfter(shown.current, heading)
 
+  const untranslated = useMemo(() => new Set(view?.untranslated), [view])
   const onHere = useCallback(() => setHere(true), [])
 
   return (
@@ -48,6 +53,7 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
         <h2 id="sheet-title" part="title">{words.sheetTitle}</h2>
         {region !== null && <p class="sheet-by">{region.helpline}</p>}
         {region?.demonstration === true && <p class="sheet-demo">{words.demonstration}</p>}
+        <LanguageChoice language={language} label={words.languageLabel} onLanguage={onLanguage} />
       </header>
       {state.trouble?.kind === 'gone' && <TroubleNote state={state} session={session} />}
       {view === null
@@ -55,13 +61,13 @@ export function PanelSheet({ session, service, region, district, wholePage }: Pa
           ? <p class="step">{words.opening}</p>
           : <QuestionBox region={region} district={district} sending={state.sending} onOpen={session.open} />
         : (
-          <>
+          <UntranslatedProvider value={untranslated}>
             <FlagCards cards={view.cards} newCards={state.newCards} headingRef={view.step.kind === 'red-flag' ? heading : null} />
             <Later
               load={loadFilledSheet} waiting={words.opening} failed={words.trouble.partMissing} again={words.trouble.again} onHere={onHere}
               props={{ view, state, session, service, region, wholePage, aside, setAside, heading }}
             />
-          </>
+          </UntranslatedProvider>
         )}
       {view === null && state.trouble?.kind !== 'gone' && <TroubleNote state={state} session={session} />}
       <Announcer state={state} />

@@ -11,6 +11,7 @@ import { PhotoBox } from '../case/photo-box.js'
 import { onTheWay, type PhotoUploads } from '../case/photo-uploads.js'
 import { PlaceChoice } from '../case/place-choice.js'
 import { SampleNote } from '../case/sample-note.js'
+import { Told } from '../case/told.js'
 import { UnsettledChecks } from '../case/unsettled-checks.js'
 import { WatchNotices } from '../case/watch-notices.js'
 import { useSheetWording } from '../wording/sheet-language.js'
@@ -59,7 +60,7 @@ export function PanelStep(props: PanelStepProps) {
     case 'place':
       return answered ? null : (
         <PlaceChoice
-          key={view.words.length} view={view} service={service} disabled={busy} headingRef={ownHeading}
+          key={`${view.words.length} ${view.language}`} view={view} service={service} disabled={busy} headingRef={ownHeading}
           onSettle={(host, node) => session.change({ path: 'place', body: { host, node } })}
         />
       )
@@ -108,7 +109,7 @@ export function PanelStep(props: PanelStepProps) {
       >
         {step !== null && (
           <>
-            <p class="because">{step.because}</p>
+            <p class="because"><Told text={step.because} /></p>
             <WatchNotices watched={step.watched} />
             <LikelyList likely={step.likely} title={words.likely.title} reasons={false} />
             <UnsettledChecks checks={step.unsettled} address={sheetAddress} onLookAt={onLookAt} />

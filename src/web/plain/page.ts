@@ -1,4 +1,4 @@
-import type { CaseView, CheckCard, ComplaintRows, HostRows, RegionView } from '../../../shared/index.js'
+import type { CaseView, CheckCard, ComplaintRows, HostRows, Language, RegionView } from '../../../shared/index.js'
 
 /** What was asked for besides the step that the sheet is at. */
 export type PlainAside =
@@ -19,6 +19,7 @@ export interface PlainFault {
 
 export interface OpeningPage {
   readonly kind: 'opening'
+  readonly language: Language
   readonly region: RegionView
   /** Fresh for each page: pressing twice opens one case. */
   readonly openingKey: string
@@ -37,6 +38,8 @@ export interface CasePage {
   readonly address: string
   /** Every plant; for the step that asks for one. */
   readonly hosts: HostRows['hosts']
+  /** Texts of the lists on this page that stand in the guide's own language. */
+  readonly untranslated: readonly string[]
   /** Fresh for each page: pressing twice sends one photo. */
   readonly uploadKey: string
   readonly typed: Typed

@@ -1,7 +1,9 @@
 import { LONGEST_WORDS } from '../case/longest-words.js'
+import { Told, ToldAnswer } from '../case/told.js'
 import { dayInWords } from '../wording/day.js'
-import { enPlain } from '../wording/en-plain.js'
-import { enSheet } from '../wording/en-sheet.js'
+import { useSpoken } from '../wording/language.js'
+import { usePlainWording } from '../wording/plain-language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import { NOW, plainAddress, type CasePage } from './page.js'
 import { PlainField, PlainForm } from './plain-form.js'
 import { PlainPhotos } from './plain-hand-over.js'
@@ -9,7 +11,9 @@ import { PlainPhotos } from './plain-hand-over.js'
 /** What stands on the sheet once a specialist has it: what they ask, when to expect an answer, the way back, then the answer. */
 export function PlainAfter({ page }: { readonly page: CasePage }) {
   const { view, region, address, typed, fault } = page
-  const { after: words, askedBack } = enSheet
+  const { after: words, askedBack } = useSheetWording()
+  const plain = usePlainWording()
+  const { language } = useSpoken()
   const { ticket } = view
   if (ticket === null) return null
   if (ticket.reply !== null) {
@@ -19,7 +23,7 @@ export function PlainAfter({ page }: { readonly page: CasePage }) {
         <p class="kicker">{words.answered}</p>
         <h2 class="step-title">{words.outcome[reply.outcome](reply.problemName)}</h2>
         <div class="letter">{reply.text.split(/\n{2,}/).map((paragraph, n) => <p key={n}>{paragraph}</p>)}</div>
-        <p class="hint">{words.answeredOn(dayInWords(reply.at))}</p>
+        <p class="hint">{words.answeredOn(dayInWords(reply.at, language))}</p>
         <PlainLink address={address} />
       </div>
     )
@@ -37,7 +41,7 @@ export function PlainAfter({ page }: { readonly page: CasePage }) {
               <ul>
                 {question.checks.map(({ check, answer, fresh }) => (
                   <li key={check.id}>
-                    <span>{check.ask} {answer !== null && <span class="written">{answer}</span>}{fresh && <span class="origin"> {askedBack.sent}</span>}</span>
+                    <span><Told text={check.ask} /> {answer !== null && <span class="written"><ToldAnswer check={check} answer={answer} /></span>}{fresh && <span class="origin"> {askedBack.sent}</span>}</span>
                     <a href={`${plainAddress(view.link)}?look=${check.id}#${NOW}`} aria-label={`${fresh ? askedBack.change : askedBack.look}: ${check.ask}`}>{fresh ? askedBack.change : askedBack.look}</a>
                   </li>
                 ))}
@@ -58,7 +62,7 @@ export function PlainAfter({ page }: { readonly page: CasePage }) {
         {(question === null || question.answered) && <p>{words.within(region.answerWithinHours)}</p>}
         <p>{!ticket.contactGiven ? words.noContact : region.sendsMail ? words.contact : words.contactNoMail}</p>
         <PlainLink address={address} />
-        <p><a href={plainAddress(view.link)}>{enPlain.look}</a></p>
+        <p><a href={plainAddress(view.link)}>{plain.look}</a></p>
         {view.step.kind === 'ask' && <p>{words.goOn}</p>}
         <PlainPhotos page={page} mayRemove={false} />
       </div>
@@ -68,12 +72,13 @@ export function PlainAfter({ page }: { readonly page: CasePage }) {
 
 /** The way back to the sheet, to be copied. */
 export function PlainLink({ address }: { readonly address: string }) {
-  const words = enSheet.after
+  const words = useSheetWording().after
+  const plain = usePlainWording()
   return (
     <div class="private-link">
       <label for="private-link">{words.link}</label>
       <input id="private-link" type="text" readOnly value={address} />
-      <p class="hint">{enPlain.link} {words.keepPrivate}</p>
+      <p class="hint">{plain.link} {words.keepPrivate}</p>
     </div>
   )
 }

@@ -1,8 +1,9 @@
 import type { CheckCard, ChecksLeft, SecondLookNote } from '../../../shared/index.js'
-import { CANT_LOOK, NOT_SURE, SecondLook } from '../case/check-line.js'
+import { SecondLook } from '../case/check-line.js'
 import { LookDrawing } from '../case/look-drawing.js'
-import { enPlain } from '../wording/en-plain.js'
-import { enSheet } from '../wording/en-sheet.js'
+import { CANT_LOOK, NOT_SURE, Told, ToldAnswer } from '../case/told.js'
+import { usePlainWording } from '../wording/plain-language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import { NOW, plainAddress } from './page.js'
 import { AnswerButton, PlainForm } from './plain-form.js'
 
@@ -21,7 +22,8 @@ interface PlainCheckProps {
 
 /** One check open for an answer: how to look, why, the answers, and the two calm ways past it. */
 export function PlainCheck({ link, revision, check, number, left, again, before, mayLeave }: PlainCheckProps) {
-  const words = enSheet.check
+  const words = useSheetWording().check
+  const plain = usePlainWording()
   const note = (label: string) => label === before ? words.before : null
   const kind = (label: string) => label === before ? 'answer marked' : 'answer'
   return (
@@ -29,23 +31,23 @@ export function PlainCheck({ link, revision, check, number, left, again, before,
       <span class="number" aria-hidden="true">{number}</span>
       <div class="check-body">
         <p class="kicker">{again === null ? words.line(number) : words.lineAgain(number)}. {(before === null || again !== null) && words.left(left)}</p>
-        {again !== null && <SecondLook again={again} />}
-        <h2 class="step-title" id="check-ask">{check.ask}</h2>
+        {again !== null && <SecondLook check={check} again={again} />}
+        <h2 class="step-title" id="check-ask"><Told text={check.ask} /></h2>
         <LookDrawing check={check.id} />
         <dl class="looking">
-          <div><dt>{words.how}</dt><dd>{check.how}</dd></div>
-          <div><dt>{words.why}</dt><dd>{check.why}</dd></div>
+          <div><dt>{words.how}</dt><dd><Told text={check.how} /></dd></div>
+          <div><dt>{words.why}</dt><dd><Told text={check.why} /></dd></div>
         </dl>
         <PlainForm link={link} change="answers" revision={revision} label={check.ask}>
           <input type="hidden" name="check" value={check.id} />
-          <div class="answers">{check.answers.map(label => <AnswerButton key={label} value={label} note={note(label)} class={kind(label)}>{label}</AnswerButton>)}</div>
+          <div class="answers">{check.answers.map(label => <AnswerButton key={label} value={label} note={note(label)} class={kind(label)}><ToldAnswer check={check} answer={label} /></AnswerButton>)}</div>
           <div class="answers calm">
             <AnswerButton value={NOT_SURE} note={note(NOT_SURE)} class={kind(NOT_SURE)}>{words.notSure}</AnswerButton>
             <AnswerButton value={CANT_LOOK} note={note(CANT_LOOK)} class={kind(CANT_LOOK)}>{words.cantLook}</AnswerButton>
             <p class="hint">{words.calm}</p>
           </div>
         </PlainForm>
-        {mayLeave && <p><a href={plainAddress(link)}>{before === null ? enPlain.back : words.keep}</a></p>}
+        {mayLeave && <p><a href={plainAddress(link)}>{before === null ? plain.back : words.keep}</a></p>}
       </div>
     </div>
   )

@@ -1,17 +1,24 @@
+import type { Language } from '../../../shared/index.js'
 import { LONGEST_WORDS } from '../case/longest-words.js'
-import { en } from '../wording/en.js'
-import { enPlain } from '../wording/en-plain.js'
 import { enSheet } from '../wording/en-sheet.js'
+import { plainWordings, spokenOnPages } from '../wording/plain-language.js'
+
+export type PlainFaultName = 'no question' | 'long question' | 'no words' | 'bad link' | 'bad email' | 'bad phone' | 'long name' | 'no photo' | 'stale'
 
 /** What can be wrong with a form, in the panel's own words. */
-export const plainFaults = {
-  'no question': en.question.empty,
-  'long question': en.question.tooLong(LONGEST_WORDS),
-  'no words': enPlain.noWords,
-  'bad link': enPlain.found.bad,
-  'bad email': enSheet.handOver.badEmail,
-  'bad phone': enSheet.handOver.badPhone,
-  'long name': enPlain.longName,
-  'no photo': enPlain.photo.none,
-  'stale': en.trouble.stale,
-} as const
+export function plainFaults(language: Language): Readonly<Record<PlainFaultName, string>> {
+  const { wording: { question, trouble }, sheet } = spokenOnPages[language]
+  const { handOver } = sheet ?? enSheet
+  const plain = plainWordings[language]
+  return {
+    'no question': question.empty,
+    'long question': question.tooLong(LONGEST_WORDS),
+    'no words': plain.noWords,
+    'bad link': plain.found.bad,
+    'bad email': handOver.badEmail,
+    'bad phone': handOver.badPhone,
+    'long name': plain.longName,
+    'no photo': plain.photo.none,
+    'stale': trouble.stale,
+  }
+}

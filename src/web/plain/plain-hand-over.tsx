@@ -2,15 +2,16 @@ import type { ComponentChildren } from 'preact'
 import { LONGEST_WORDS } from '../case/longest-words.js'
 import { KINDS, MOST_PHOTOS } from '../case/photo-limits.js'
 import { photoAddress } from '../wire/photo-address.js'
-import { enPlain } from '../wording/en-plain.js'
-import { enSheet } from '../wording/en-sheet.js'
+import { usePlainWording } from '../wording/plain-language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import { NOW, plainAddress, type CasePage } from './page.js'
 import { PlainField, PlainForm } from './plain-form.js'
 
 /** The way to a specialist: the photos first, then contact and note, and the button that hands over. */
 export function PlainHandOver({ page, mayLeave, children }: { readonly page: CasePage, readonly mayLeave: boolean, readonly children?: ComponentChildren }) {
   const { view, region, typed, fault } = page
-  const words = enSheet.handOver
+  const words = useSheetWording().handOver
+  const plain = usePlainWording()
   return (
     <div class="step hand-over" id={NOW}>
       <h2 class="step-title">{words.title}</h2>
@@ -18,7 +19,7 @@ export function PlainHandOver({ page, mayLeave, children }: { readonly page: Cas
       <p>{words.lead}</p>
       <PlainPhotos page={page} mayRemove />
       <PlainForm link={view.link} change="hand-over" revision={view.revision} class="hand-over">
-        <p class="hint">{enPlain.photo.first}</p>
+        <p class="hint">{plain.photo.first}</p>
         <fieldset>
           <legend>{region.sendsMail ? words.contactLead : words.contactLeadNoMail}</legend>
           <div class="contact">
@@ -37,7 +38,8 @@ export function PlainHandOver({ page, mayLeave, children }: { readonly page: Cas
 
 /** The photos of the sheet, and a field that sends one more. */
 export function PlainPhotos({ page: { view, uploadKey, fault }, mayRemove }: { readonly page: CasePage, readonly mayRemove: boolean }) {
-  const words = enSheet.photos
+  const words = useSheetWording().photos
+  const plain = usePlainWording()
   return (
     <section class="photos" aria-labelledby="photos-title">
       <h3 id="photos-title">{words.title}</h3>
@@ -56,11 +58,11 @@ export function PlainPhotos({ page: { view, uploadKey, fault }, mayRemove }: { r
       </ul>
       {view.photos.length >= MOST_PHOTOS ? <p class="hint">{words.full(MOST_PHOTOS)}</p> : (
         <form class="photo-add" method="post" encType="multipart/form-data" action={plainAddress(view.link, `photos/${uploadKey}`)}>
-          <label for="photo">{enPlain.photo.choose}</label>
+          <label for="photo">{plain.photo.choose}</label>
           <input id="photo" name="photo" type="file" accept={KINDS} aria-describedby={fault?.field === 'photo' ? 'fault-photo photo-hint' : 'photo-hint'} />
-          <p class="hint" id="photo-hint">{enPlain.photo.one}</p>
+          <p class="hint" id="photo-hint">{plain.photo.one}</p>
           {fault?.field === 'photo' && <p class="fault" id="fault-photo">{fault.words}</p>}
-          <button type="submit" class="second">{enPlain.photo.add}</button>
+          <button type="submit" class="second">{plain.photo.add}</button>
         </form>
       )}
     </section>

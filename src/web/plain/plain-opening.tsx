@@ -1,12 +1,13 @@
 import { LONGEST_WORDS } from '../case/longest-words.js'
-import { en } from '../wording/en.js'
-import { enPlain } from '../wording/en-plain.js'
+import { useWording } from '../wording/language.js'
+import { usePlainWording } from '../wording/plain-language.js'
 import type { OpeningPage } from './page.js'
 import { PlainField } from './plain-form.js'
 
 /** The empty sheet: the question in the asker's own words, and the way back to a sheet begun before. */
-export function PlainOpening({ region, openingKey, typed, fault, gone }: OpeningPage) {
-  const { question: words, trouble } = en
+export function PlainOpening({ region, language, openingKey, typed, fault, gone }: OpeningPage) {
+  const { question: words, trouble } = useWording()
+  const plain = usePlainWording()
   const here = typed['district'] ?? ''
   return (
     <>
@@ -14,6 +15,7 @@ export function PlainOpening({ region, openingKey, typed, fault, gone }: Opening
       {fault !== null && fault.field === null && <div class="trouble" role="alert"><p>{fault.words}</p></div>}
       <form class="step question" method="post" action="/ask">
         <input type="hidden" name="key" value={openingKey} />
+        <input type="hidden" name="language" value={language} />
         <h2 class="step-title">{words.title}</h2>
         <p>{words.lead}</p>
         <PlainField name="words" label={words.label} rows={4} ruled longest={LONGEST_WORDS} value={typed['words'] ?? ''} fault={fault} />
@@ -28,12 +30,13 @@ export function PlainOpening({ region, openingKey, typed, fault, gone }: Opening
           </div>
         )}
         <p class="row"><button type="submit" class="main">{words.submit}</button> <span class="hint">{words.privacy}</span></p>
-        <p class="hint">{enPlain.lead}</p>
+        <p class="hint">{plain.lead}</p>
       </form>
       <form class="step find" method="post" action="/ask/find">
-        <h2 class="step-title">{enPlain.found.title}</h2>
-        <PlainField name="link" label={enPlain.found.label} longest={400} value={typed['link'] ?? ''} fault={fault} />
-        <p><button type="submit" class="second">{enPlain.found.submit}</button></p>
+        <input type="hidden" name="language" value={language} />
+        <h2 class="step-title">{plain.found.title}</h2>
+        <PlainField name="link" label={plain.found.label} longest={400} value={typed['link'] ?? ''} fault={fault} />
+        <p><button type="submit" class="second">{plain.found.submit}</button></p>
       </form>
     </>
   )

@@ -1,22 +1,24 @@
 import type { ComplaintRows, HostRows } from '../../../shared/index.js'
 import { hearingOf } from '../case/hearing.js'
 import { offeredPlaces } from '../case/offered-places.js'
+import { Told, useLanguageOf } from '../case/told.js'
 import { UNKNOWN_PLANT } from '../case/unknown-plant.js'
-import { en } from '../wording/en.js'
-import { enPlain } from '../wording/en-plain.js'
-import { enSheet } from '../wording/en-sheet.js'
+import { useWording } from '../wording/language.js'
+import { usePlainWording } from '../wording/plain-language.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 import { NOW, plainAddress, type CasePage } from './page.js'
 import { PlainForm } from './plain-form.js'
 
 /** What was heard, shown for a yes: the best three, or any other plant of the list. */
 export function PlainPlace({ view, hosts }: Pick<CasePage, 'view' | 'hosts'>) {
-  const words = enSheet.place
+  const { place: words, more } = useSheetWording()
+  const { notAsked } = useWording()
   const hearing = hearingOf(view.place)
   const offers = hearing === 'no plant' || hearing === 'out of scope' ? [] : offeredPlaces(view.place, view.cards.length > 0)
   return (
     <div class="step" id={NOW}>
-      <h2 class="step-title">{hearing === 'out of scope' ? en.notAsked.title : offers.length === 0 ? words.titleNothing : hearing === 'sure' ? words.title : words.titleUnsure}</h2>
-      {hearing === 'out of scope' && <><p>{en.notAsked.lead}</p><p><a href="/ask">{enSheet.more.restart}</a></p></>}
+      <h2 class="step-title">{hearing === 'out of scope' ? notAsked.title : offers.length === 0 ? words.titleNothing : hearing === 'sure' ? words.title : words.titleUnsure}</h2>
+      {hearing === 'out of scope' && <><p>{notAsked.lead}</p><p><a href={`/ask?language=${view.language}`}>{more.restart}</a></p></>}
       {offers.length > 0 && <p>{hearing === 'sure' ? words.lead : words.leadUnsure}</p>}
       {offers.length > 0 && (
         <ul class="offers">
@@ -26,8 +28,8 @@ export function PlainPlace({ view, hosts }: Pick<CasePage, 'view' | 'hosts'>) {
                 <input type="hidden" name="host" value={offer.host} />
                 <input type="hidden" name="node" value={offer.node ?? ''} />
                 <button type="submit" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'}>
-                  <span class="offer-plant">{offer.hostName}</span>
-                  <span class="offer-trouble">{offer.phrase ?? words.anything}</span>
+                  <span class="offer-plant"><Told text={offer.hostName} /></span>
+                  <span class="offer-trouble">{offer.phrase === null ? words.anything : <Told text={offer.phrase} />}</span>
                   {offer.heard.length > 0 && <span class="offer-heard">{words.heard} {offer.heard.map((said, n) => <q key={n}>{said}</q>)}</span>}
                 </button>
               </PlainForm>
@@ -50,13 +52,16 @@ export function PlainPlace({ view, hosts }: Pick<CasePage, 'view' | 'hosts'>) {
 
 /** Every plant of the guide, to choose from. What is wrong with it comes next. */
 export function PlantList({ link, hosts, leave = false }: { readonly link: string, readonly hosts: HostRows['hosts'], readonly leave?: boolean }) {
+  const plain = usePlainWording()
+  const { picker } = useSheetWording()
+  const langOf = useLanguageOf()
   return (
     <form method="get" action={`${plainAddress(link)}#${NOW}`}>
       <div class="field short">
-        <label for="plant">{enPlain.plant}</label>
-        <select id="plant" name="plant" required><option value="">{enPlain.pick}</option>{hosts.map(row => <option key={row.host} value={row.host}>{row.name}</option>)}</select>
+        <label for="plant">{plain.plant}</label>
+        <select id="plant" name="plant" required><option value="">{plain.pick}</option>{hosts.map(row => <option key={row.host} value={row.host} lang={langOf(row.name)}>{row.name}</option>)}</select>
       </div>
-      <p class="row"><button type="submit" class="second">{enPlain.goOn}</button>{leave && <a href={plainAddress(link)}>{enSheet.picker.cancel}</a>}</p>
+      <p class="row"><button type="submit" class="second">{plain.goOn}</button>{leave && <a href={plainAddress(link)}>{picker.cancel}</a>}</p>
     </form>
   )
 }
@@ -71,14 +76,14 @@ interface ComplaintListProps {
 
 /** What can be wrong with the plant, in people's own words. */
 export function ComplaintList({ link, revision, host, name, complaints }: ComplaintListProps) {
-  const words = enSheet.picker
+  const words = useSheetWording().picker
   return (
     <div class="step" id={NOW}>
       <h2 class="step-title">{words.complaint(name.toLowerCase())}</h2>
       <PlainForm link={link} change="place" revision={revision} class="picker">
         <input type="hidden" name="host" value={host} />
         <ul class="picks">
-          {complaints.map(row => <li key={row.node}><button type="submit" name="node" value={row.node} class="answer">{row.phrases[0] ?? row.node}</button></li>)}
+          {complaints.map(row => <li key={row.node}><button type="submit" name="node" value={row.node} class="answer"><Told text={row.phrases[0] ?? row.node} /></button></li>)}
           <li><button type="submit" name="node" value="" class="answer">{words.anything}</button></li>
         </ul>
       </PlainForm>

@@ -27,7 +27,7 @@ import type { OpenCall } from './open-calls.js'
 import { CallerSays, hasEnded, PracticeNotes, usePracticeTruth } from './practice.js'
 import { CANT_LOOK_KEY, NOT_SURE_KEY, ReadAloud } from './read-aloud.js'
 import { useLastAnswer, type LastAnswer } from './last-answer.js'
-import { CANT_LOOK, NOT_SURE } from '../case/check-line.js'
+import { CANT_LOOK, NOT_SURE } from '../case/told.js'
 import { WritingLine } from './writing-line.js'
 
 interface CallSheetProps {

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks'
 import type { CaseView, CheckCard, PracticeTruth } from '../../../shared/index.js'
-import { NOT_SURE } from '../case/check-line.js'
+import { NOT_SURE } from '../case/told.js'
 import type { StaffService } from '../wire/staff-service.js'
 
 /** What a practice call's caller sees, or null until it is fetched; `practice` null for a real call. */

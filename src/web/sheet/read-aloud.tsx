@@ -1,6 +1,7 @@
 import type { Ref } from 'preact'
 import type { CheckCard, ChecksLeft, SecondLookNote } from '../../../shared/index.js'
-import { CANT_LOOK, NOT_SURE, SecondLook } from '../case/check-line.js'
+import { SecondLook } from '../case/check-line.js'
+import { CANT_LOOK, NOT_SURE } from '../case/told.js'
 
 interface ReadAloudProps {
   readonly check: CheckCard
@@ -30,7 +31,7 @@ export function ReadAloud({ check, number, left, again = null, before, disabled,
       <span class="number" aria-hidden="true">{number}</span>
       <div class="check-body">
         <p class="kicker">Line {number}{again !== null && ', once more'}. Read to the caller{before === null && left !== null && ` (${left.least === left.most ? left.least : `${left.least} to ${left.most}`} to go)`}</p>
-        {again !== null && <SecondLook again={again} />}
+        {again !== null && <SecondLook check={check} again={again} />}
         <h2 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h2>
         <p class="spoken">{check.how}</p>
         <p class="hint">If they ask why: {check.why}</p>

@@ -1,5 +1,5 @@
 import type {
-  AddWords, AnswerCheck, CarryOn, CaseView, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase, PhotoKept, RegionView, SettlePlace, TakeBack,
+  AddWords, AnswerCheck, CarryOn, CaseView, ChangeLanguage, ComplaintRows, HandOver, HostRows, NoteCall, OpenCase, PhotoKept, RegionView, SettlePlace, TakeBack,
 } from '../../../shared/index.js'
 import type { Reply } from './reply.js'
 import { createSender, type SenderOptions } from './sender.js'
@@ -13,6 +13,7 @@ export interface CaseChangeBodies {
   'carry-on': CarryOn
   'hand-over': HandOver
   'notes': NoteCall
+  'language': ChangeLanguage
 }
 
 /** What anybody may ask of the service. */

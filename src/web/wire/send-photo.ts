@@ -8,13 +8,14 @@ interface Sending {
   readonly key: string
   readonly file: Blob
   readonly credentials: 'omit' | 'same-origin'
+  readonly language?: (() => string) | undefined
   /** Told the share sent so far, 0 to 1. */
   readonly onProgress: (share: number) => void
   readonly signal: AbortSignal
 }
 
 /** Sends one photo. `fetch` cannot tell how much of a body has gone, so this is the older way. Never throws. */
-export function sendPhoto({ base, link, key, file, credentials, onProgress, signal }: Sending): Promise<Reply<PhotoKept>> {
+export function sendPhoto({ base, link, key, file, credentials, language, onProgress, signal }: Sending): Promise<Reply<PhotoKept>> {
   return new Promise(resolve => {
     const request = new XMLHttpRequest()
     const stop = () => request.abort()
@@ -23,6 +24,7 @@ export function sendPhoto({ base, link, key, file, credentials, onProgress, sign
     // The wish is only for other origins: on our own pages a browser always sends what it has.
     request.withCredentials = credentials === 'same-origin'
     request.timeout = PATIENCE_MS
+    if (language !== undefined) request.setRequestHeader('accept-language', language())
     request.upload.onprogress = event => { if (event.lengthComputable) onProgress(event.loaded / event.total) }
     request.onload = () => {
       const { status, statusText } = request

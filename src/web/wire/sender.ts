@@ -5,6 +5,8 @@ export interface SenderOptions {
   readonly base: string
   /** 'omit' for askers: a volunteer who tries the panel must not turn the question into one of their calls. */
   readonly credentials: 'omit' | 'same-origin'
+  /** The language that replies are wanted in, asked for each request; left out, the browser says what its reader speaks. */
+  readonly language?: () => string
 }
 
 export interface Sender {
@@ -13,7 +15,7 @@ export interface Sender {
 }
 
 /** Sends requests to one service. Never throws: what goes wrong is in the reply. */
-export function createSender({ base, credentials }: SenderOptions): Sender {
+export function createSender({ base, credentials, language }: SenderOptions): Sender {
   async function send<Value>(method: 'GET' | 'POST', path: string, body?: object, signal?: AbortSignal): Promise<Reply<Value>> {
     const patience = AbortSignal.timeout(PATIENCE_MS)
     try {
@@ -21,7 +23,9 @@ export function createSender({ base, credentials }: SenderOptions): Sender {
         method, credentials,
         cache: 'no-store',
         signal: signal === undefined ? patience : AbortSignal.any([signal, patience]),
-        ...(body === undefined ? {} : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }),
+        // Pages elsewhere may send this header without asking first (Fetch standard, CORS-safelisted request-header).
+        headers: { ...(language === undefined ? {} : { 'accept-language': language() }), ...(body === undefined ? {} : { 'content-type': 'application/json' }) },
+        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
       })
       return await readReply<Value>(response)
     } catch {

@@ -1,4 +1,4 @@
-import type { CallList, GuideState, Me, PracticeCall, PracticeTruth, ProblemRows, SessionView, SignIn, SimilarCases, Suggestions } from '../../../shared/index.js'
+import type { CallList, GuideState, Language, Me, PracticeCall, PracticeTruth, ProblemRows, SessionView, SignIn, SimilarCases, Suggestions } from '../../../shared/index.js'
 import { createCaseService, type CaseService } from './case-service.js'
 import { createPeopleService, type PeopleService } from './people-service.js'
 import type { Reply } from './reply.js'
@@ -16,7 +16,8 @@ export interface StaffService extends CaseService, TicketService, PeopleService 
   signOut(): Promise<Reply<undefined>>
   calls(): Promise<Reply<CallList>>
   closeCall(link: string): Promise<Reply<CallList>>
-  problems(host: string): Promise<Reply<ProblemRows>>
+  /** With their advice in a language. */
+  problems(host: string, language?: Language): Promise<Reply<ProblemRows>>
   similarCases(link: string): Promise<Reply<SimilarCases>>
   /** A worked case to practise on, none of those done while there are others. */
   nextPractice(done: readonly string[]): Promise<Reply<PracticeCall>>
@@ -25,7 +26,8 @@ export interface StaffService extends CaseService, TicketService, PeopleService 
 
 /** The staff's routes as functions, for our own pages only. */
 export function createStaffService(): StaffService {
-  const options = { base: '', credentials: 'same-origin' } as const
+  // The people of the helpline work in English, whatever their browser says.
+  const options = { base: '', credentials: 'same-origin', language: () => 'en' } as const
   const sender = createSender(options)
   const { get, post } = sender
   const part = encodeURIComponent
@@ -44,6 +46,6 @@ export function createStaffService(): StaffService {
     nextPractice: done => post('/api/practice/next', { done }),
     practiceTruth: practice => get(`/api/practice/${part(practice)}`),
     similarCases: link => get(`/api/cases/${part(link)}/similar`),
-    problems: host => get(`/api/guide/hosts/${part(host)}/problems`),
+    problems: (host, language) => get(`/api/guide/hosts/${part(host)}/problems${language === undefined ? '' : `?language=${language}`}`),
   }
 }

@@ -4,9 +4,14 @@ export function dayInWords(stored: string, language = 'en'): string {
   if (Number.isNaN(moment.getTime())) return stored
   // A bare day has no time zone: reading it in the local one could show the day before.
   const bareDay = /^\d{4}-\d{2}-\d{2}$/.test(stored)
-  return new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, {
+  return new Intl.DateTimeFormat(localeOf(language), {
     day: 'numeric', month: 'long', year: 'numeric', ...(bareDay ? { timeZone: 'UTC' } : {}),
   }).format(moment)
+}
+
+/** English dates are written with the day first. */
+function localeOf(language: string): string {
+  return language === 'en' ? 'en-GB' : language
 }
 
 /** The same with the time of day. */
@@ -18,10 +23,10 @@ export function momentInWords(stored: string): string {
 
 /** A month by its number, 1 to 12: 'November'. */
 export function monthInWords(month: number, language = 'en'): string {
-  return new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, { month: 'long', timeZone: 'UTC' }).format(new Date(Date.UTC(2000, month - 1, 1)))
+  return new Intl.DateTimeFormat(localeOf(language), { month: 'long', timeZone: 'UTC' }).format(new Date(Date.UTC(2000, month - 1, 1)))
 }
 
 /** Things named one after the other: 'April to June and September'. */
 export function inOneLine(parts: readonly string[], language = 'en'): string {
-  return new Intl.ListFormat(language === 'en' ? 'en-GB' : language, { type: 'conjunction' }).format(parts)
+  return new Intl.ListFormat(localeOf(language), { type: 'conjunction' }).format(parts)
 }

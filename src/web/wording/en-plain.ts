@@ -27,3 +27,5 @@ export const enPlain = {
   longName: 'That name is longer than we can take.',
   fault: 'Please look at this:',
 }
+
+export type PlainWording = typeof enPlain

@@ -1,4 +1,8 @@
 import type { ChecksLeft } from '../../../shared/index.js'
+import { byCount } from './by-count.js'
+
+/** A time of year that advice may name. */
+export type Season = 'spring' | 'summer' | 'autumn' | 'winter'
 
 /** The words of an open case's sheet, in English; they come with the sheet, after the first paint. Short words, short sentences. */
 export const enSheet = {
@@ -35,7 +39,7 @@ export const enSheet = {
     aboutAPlant: 'It is about a plant. Let me pick it',
     plant: 'Type the plant’s name',
     plantHint: 'A few letters are enough.',
-    found: (count: number) => count === 0 ? 'No plant of that name on our list.' : count === 1 ? '1 plant fits.' : `${count} plants fit.`,
+    found: (count: number) => count === 0 ? 'No plant of that name on our list.' : byCount('en', count, { one: `${count} plant fits.`, other: `${count} plants fit.` }),
     none: 'Try another name, or ask a specialist below.',
     more: (count: number) => `${count} more. Type a few more letters to find them.`,
     complaint: (plant: string) => `What is wrong with the ${plant}?`,
@@ -96,7 +100,7 @@ export const enSheet = {
     when: 'When',
     months: (first: string, last: string) => first === last ? first : `${first} to ${last}`,
     mostlySeen: (months: string) => `It is mostly seen in ${months}.`,
-    season: (season: string, months: string) => `By ${season} we mean ${months}.`,
+    season: (season: Season, months: string) => `By ${season} we mean ${months}.`,
     askedIn: (month: string) => `You asked in ${month}. Do each step in its own month.`,
     cautions: 'Take care',
     why: 'Why we think so',
@@ -202,7 +206,9 @@ export const enSheet = {
     add: 'Add photos',
     photo: (number: number) => `Photo ${number}`,
     onTheWay: (share: number) => `Your photos are on their way: ${share} %. We hand your sheet over as soon as they are here.`,
-    someFailed: (count: number) => `${count === 1 ? 'A photo' : `${count} photos`} could not be sent. Try again above, or hand over without ${count === 1 ? 'it' : 'them'}.`,
+    someFailed: (count: number) => byCount('en', count, {
+      one: 'A photo could not be sent. Try again above, or hand over without it.', other: `${count} photos could not be sent. Try again above, or hand over without them.`,
+    }),
     without: 'Hand over without waiting',
     noRoom: (names: string) => `There was no room left for: ${names}.`,
     notRemoved: 'The photo could not be removed just now.',

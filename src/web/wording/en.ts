@@ -4,6 +4,7 @@
  */
 export const en = {
   sheetTitle: 'Plant question sheet',
+  languageLabel: 'Language',
   demonstration: 'This is a demonstration. The helpline and its phone numbers are made up.',
   opening: 'Fetching your sheet …',
 
@@ -28,7 +29,7 @@ export const en = {
 
   notAsked: {
     title: 'We cannot answer this one',
-    lead: 'You can ask us about a plant, a lawn or a weed: what ails it, what eats it, and what to do. Please write in English, and say which plant it is and what you see.',
+    lead: 'You can ask us about a plant, a lawn or a weed: what ails it, what eats it, and what to do. Please write in English or Spanish. Say which plant it is and what you see.',
     kept: 'Your words are kept below. You can change them and ask again.',
     submit: 'Ask again',
   },
@@ -40,6 +41,9 @@ export const en = {
     doNot: 'Do not',
     call: 'Call',
   },
+
+  /** The two answers that every check takes, as they stand on a filled-in line. */
+  calm: { notSure: 'not sure', cantLook: 'can\'t look now' },
 
   trouble: {
     lost: 'We cannot reach the helpline just now. What you wrote is kept.',

@@ -1,20 +1,45 @@
 import { createContext } from 'preact'
 import { useContext } from 'preact/hooks'
+import type { Language } from '../../../shared/index.js'
+import type { SheetWording } from './en-sheet.js'
 import { en, type Wording } from './en.js'
 
-/** Languages the panel can speak. A new one is two files beside `en.ts` and `en-sheet.ts`, a row here and one in `sheet-language.ts`. */
-export const languages: Readonly<Record<string, Wording>> = { en }
-
-/** The language code we have for a tag such as 'en-GB', or null when we have none for it. */
-export function spokenLanguage(tag: string): string | null {
-  const code = tag.trim().toLowerCase().split('-')[0] ?? ''
-  return Object.hasOwn(languages, code) ? code : null
+/** The words of one language: those of the first paint, and those of an open sheet, null where they come with the sheet itself. */
+export interface Spoken {
+  readonly language: Language
+  readonly wording: Wording
+  readonly sheet: SheetWording | null
 }
 
-const WordingContext = createContext<Wording>(en)
-export const WordingProvider = WordingContext.Provider
+/** English is in the first paint, and the sheet brings its English words itself. */
+export const english: Spoken = { language: 'en', wording: en, sheet: null }
 
-/** The words of the language this part of the screen speaks. */
+/** Each language by its own name, as those who need it read it. A new one is a row here and in `shared/language.ts`, and its files. */
+export const languages: Readonly<Record<Language, string>> = { en: 'English', es: 'Español' }
+
+/** Brings the words of a language; those but English come in a file of their own. */
+export function bringWords(language: Language): Promise<Spoken> {
+  switch (language) {
+    case 'en': return Promise.resolve(english)
+    case 'es': return import('./spoken-es.js').then(part => part.spanish)
+  }
+}
+
+/** The language we have for a tag such as 'es-MX' (BCP 47), or null when we have none for it. */
+export function spokenLanguage(tag: string): Language | null {
+  const code = tag.trim().toLowerCase().split('-')[0] ?? ''
+  return Object.hasOwn(languages, code) ? code as Language : null
+}
+
+const SpokenContext = createContext<Spoken>(english)
+export const SpokenProvider = SpokenContext.Provider
+
+/** The words of the language this part of the screen speaks, all of them. */
+export function useSpoken(): Spoken {
+  return useContext(SpokenContext)
+}
+
+/** The words of the first paint. */
 export function useWording(): Wording {
-  return useContext(WordingContext)
+  return useSpoken().wording
 }

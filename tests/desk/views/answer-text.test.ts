@@ -14,11 +14,11 @@ function problem(name: string): Problem {
 
 describe('the text an answer starts from', () => {
   it('never sends the asker to a specialist, whatever the problem', () => {
-    for (const each of guide.problems) expect(answerText(each).text, each.id).not.toMatch(/specialist|\breport it\b/i)
+    for (const each of guide.problems) expect(answerText(guide, each).text, each.id).not.toMatch(/specialist|\breport it\b/i)
   })
 
   it('says which sentences of the late blight advice it left out', () => {
-    const { text, leftOut } = answerText(problem('tomato-late-blight'))
+    const { text, leftOut } = answerText(guide, problem('tomato-late-blight'))
     expect(leftOut).toContain('Report it.')
     expect(leftOut).toContain('A specialist will look and say what to do next.')
     expect(text).toMatch(/^Leave the plant where it is\. If it is late blight/)
@@ -26,17 +26,17 @@ describe('the text an answer starts from', () => {
   })
 
   it('keeps a warning that may still come true, and lets it say us', () => {
-    expect(answerText(problem('tomato-wilt-disease')).text).toContain('slime oozes from the cut stem, leave it in place and tell us. A rare wilt')
+    expect(answerText(guide, problem('tomato-wilt-disease')).text).toContain('slime oozes from the cut stem, leave it in place and tell us. A rare wilt')
   })
 
   it('keeps every sentence of advice that sends nobody on', () => {
-    const { text, leftOut } = answerText(problem('rose-black-spot'))
+    const { text, leftOut } = answerText(guide, problem('rose-black-spot'))
     const { advice, cautions } = problem('rose-black-spot')
     expect(leftOut).toEqual([])
     for (const line of [advice.bottomLine, ...advice.doNow, ...advice.nextYear, ...cautions]) expect(text).toContain(line)
   })
 
   it('keeps the cautions of every problem', () => {
-    for (const each of guide.problems) for (const caution of each.cautions) expect(answerText(each).text, each.id).toContain(caution)
+    for (const each of guide.problems) for (const caution of each.cautions) expect(answerText(guide, each).text, each.id).toContain(caution)
   })
 })
