@@ -7,7 +7,6 @@ import type {
   ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, SimilarCases, Suggestions, TakeBack, TicketContact,
   TicketList, TicketView,
 } from '../../shared/index.js'
-import { guideIn } from '../guide/index.js'
 import type { WeatherSummary } from '../season/index.js'
 import { reachStore, ticketCounts } from '../store/index.js'
 import { keptCases, keptSuggestions } from './casebook/keep.js'
@@ -45,6 +44,7 @@ import { sealAnew } from './privacy/seal-anew.js'
 import { type DeskParts, furnishRoom } from './room.js'
 import { pullWeather } from './season/pull-weather.js'
 import { weatherNow } from './season/weather-now.js'
+import { spokenGuide } from './spoken-guide.js'
 import { askBack } from './tickets/ask-back.js'
 import { followTickets, type FollowTickets } from './tickets/follow.js'
 import { giveBack } from './tickets/give-back.js'
@@ -172,7 +172,7 @@ export function createDesk(parts: DeskParts): Desk {
   const guide = () => room.knowledge().guide
   const show = (link: string, who: Who) => showCaseAt(room, link, who)
   const change = (link: string, revision: number, who: Who, made: CaseChange) => changeCase(room, link, revision, who, made)
-  const spoken = (language?: Language) => language === undefined ? guide() : guideIn(guide(), language)
+  const spoken = (language?: Language) => language === undefined ? guide() : spokenGuide(guide(), language)
   return {
     region: (language) => regionView(spoken(language), room.mail !== null),
     hosts: (language) => hostRows(spoken(language), guide()),

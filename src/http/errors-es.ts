@@ -1,4 +1,4 @@
-import type { AskerErrorCode, ErrorWords } from './error-words.js'
+import type { AskerErrorCode, ErrorWords } from './asker-errors.js'
 
 /** The faults that askers can meet, in Spanish. A new one is missing here until it is written. */
 export const errorsEs: Readonly<Record<AskerErrorCode, ErrorWords>> = {

@@ -13,12 +13,12 @@ export interface TestService {
   stop(): Promise<void>
 }
 
-/** Starts the service on a free port. `panelOrigins` are other pages that may hold the panel; `trees` is a guide's folder other than ours. */
-export async function startTestService(panelOrigins: readonly string[] = [], options: Partial<StartOptions> = {}, trees?: string): Promise<TestService> {
+/** Starts the service on a free port. `panelOrigins` are other pages that may hold the panel; `trees` is a guide's folder other than ours, `more` are other settings. */
+export async function startTestService(panelOrigins: readonly string[] = [], options: Partial<StartOptions> = {}, trees?: string, more: Readonly<Record<string, string>> = {}): Promise<TestService> {
   const home = await mkdtemp(join(tmpdir(), 'frondline-browser-'))
   const settings = readSettings({
     FRONDLINE_PORT: '0', FRONDLINE_HOME: join(home, 'store'), FRONDLINE_PANEL_ORIGINS: panelOrigins.join(','),
-    FRONDLINE_CASES_PER_MINUTE: '1000', FRONDLINE_SIGN_INS_PER_MINUTE: '1000', FRONDLINE_TREES: trees,
+    FRONDLINE_CASES_PER_MINUTE: '1000', FRONDLINE_SIGN_INS_PER_MINUTE: '1000', FRONDLINE_TREES: trees, ...more,
   })
   const service = await startService(settings, pino({ level: 'silent' }), { webDir: await sharedScreens(), ...options })
   return {

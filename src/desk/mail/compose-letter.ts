@@ -1,7 +1,9 @@
-import { type Guide, guideIn } from '../../guide/index.js'
+import { Language } from '../../../shared/index.js'
+import type { Guide } from '../../guide/index.js'
 import type { Letter, LetterPart } from '../../mail/index.js'
 import { caseById, openInvitation, ticketById, type TicketWithTaker } from '../../store/index.js'
 import type { Room } from '../room.js'
+import { spokenGuide } from '../spoken-guide.js'
 import { replyFromText, replyIn } from '../tickets/reply.js'
 import { wordingOf } from '../wording/index.js'
 import { askerAddress } from './asker-address.js'
@@ -28,7 +30,7 @@ export async function composeLetter(
   const to = await askerAddress(room, room.db, ticket.id)
   const asker = await caseById(room.db, ticket.case_id)
   if (to === null || asker === undefined) return null
-  const spoken = guideIn(guide, asker.language)
+  const spoken = spokenGuide(guide, Language.catch('en').parse(asker.language))
   const { letter: wording } = wordingOf(spoken)
   const address = `${place.publicUrl}/case#${asker.link}`
   const head = (subject: string) => ({ to, language: spoken.language, subject: `${spoken.region.helpline}: ${subject}` })

@@ -1,5 +1,5 @@
 import type { CaseView } from '../../../shared/index.js'
-import { type Guide, guideIn } from '../../guide/index.js'
+import type { Guide } from '../../guide/index.js'
 import {
   caseStanding, contactOf, questionsOf, repliesOf, samplesOf, ticketByCase, ticketById, type TicketWithTaker,
 } from '../../store/index.js'
@@ -9,6 +9,7 @@ import { notesOf } from '../cases/notes.js'
 import type { Member } from '../people/member.js'
 import { photosOf } from '../photos/show-photo.js'
 import type { Room } from '../room.js'
+import { spokenGuide } from '../spoken-guide.js'
 import { lastAnswered, questionView } from '../tickets/question-view.js'
 import { replyFromText, replyIn } from '../tickets/reply.js'
 import { ticketStateOf } from '../tickets/ticket-moves.js'
@@ -54,7 +55,7 @@ function audienceOf(who: Member | null): Audience {
 
 /** The guide in the language of whoever looks. */
 function guideFor(own: Guide, { language }: Pick<CaseFile, 'language'>, who: Member | null): Guide {
-  return who === null ? guideIn(own, language) : own
+  return who === null ? spokenGuide(own, language) : own
 }
 
 async function ticketOf(room: Room, guide: Guide, file: CaseFile): Promise<CaseView['ticket']> {

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import type { Language } from '../../../shared/index.js'
-import { bringWords, english, type Spoken } from '../wording/language.js'
+import { bringWords, english } from '../wording/language.js'
+import type { Spoken } from '../wording/spoken.js'
 
 /**
  * The words of a language. While they are on their way those before stay, or null where there were none yet. Should they

@@ -161,8 +161,8 @@ export const esSheet: SheetWording = {
     sending: 'Entregando …',
     cancel: 'Todavía no',
     privacy: 'Sus datos solo los ven los especialistas, y solo para esta ficha.',
-    badEmail: 'Eso no parece una dirección de correo. Corríjala o déjela vacía.',
-    badPhone: 'Un teléfono solo lleva números, espacios, + - . y paréntesis.',
+    badEmail: 'Eso no parece un correo. Corríjalo o déjelo vacío.',
+    badPhone: 'Use solo cifras, espacios, + - . y paréntesis.',
   },
 
   after: {

@@ -1,15 +1,8 @@
 import { createContext } from 'preact'
 import { useContext } from 'preact/hooks'
 import type { Language } from '../../../shared/index.js'
-import type { SheetWording } from './en-sheet.js'
 import { en, type Wording } from './en.js'
-
-/** The words of one language: those of the first paint, and those of an open sheet, null where they come with the sheet itself. */
-export interface Spoken {
-  readonly language: Language
-  readonly wording: Wording
-  readonly sheet: SheetWording | null
-}
+import type { Spoken } from './spoken.js'
 
 /** English is in the first paint, and the sheet brings its English words itself. */
 export const english: Spoken = { language: 'en', wording: en, sheet: null }

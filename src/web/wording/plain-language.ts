@@ -1,7 +1,8 @@
 import type { Language } from '../../../shared/index.js'
 import { enPlain, type PlainWording } from './en-plain.js'
 import { esPlain } from './es-plain.js'
-import { useSpoken, english, type Spoken } from './language.js'
+import { english, useSpoken } from './language.js'
+import type { Spoken } from './spoken.js'
 import { spanish } from './spoken-es.js'
 
 /** Every language at hand, for pages that are drawn on the server. */
