@@ -43,7 +43,7 @@ describe('desk: handing over', () => {
     const row = first(await waiting())
     expect(row).toEqual({
       ticket: row.ticket, state: 'waiting', openedAt: world.now.toISOString(), words: LETTUCE_WORDS, host: 'lettuce',
-      hostName: 'Lettuce', plantGuesses: [], district: null, urgent: false, why: 'Waiting 0 minutes', takenBy: null,
+      hostName: 'Lettuce', language: 'en', plantGuesses: [], district: null, urgent: false, why: 'Waiting 0 minutes', takenBy: null,
       waitsSince: world.now.toISOString(), dueAt: '2026-05-16T12:00:00.000Z', late: false, problemName: null,
     })
     const ticket = await world.desk.showTicket(row.ticket, sedge)
