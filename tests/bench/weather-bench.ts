@@ -21,7 +21,7 @@ const setting = { clockMinutes: 0, latest: '2030-01-01' }
 const seconds = (from: number): number => (performance.now() - from) / 1000
 
 /** Ten years of hourly records from twenty stations: reading and checking the files, keeping some, and a district's weather. */
-export async function seasonBench(json: boolean): Promise<void> {
+export async function weatherBench(json: boolean): Promise<void> {
   const folder = await mkdtemp(join(tmpdir(), 'frondline-season-bench-'))
   try {
     const files: string[] = []
