@@ -60,7 +60,9 @@ export {
   advanceTicket, insertTicket, raiseTicket, ticketByCase, ticketById, ticketsById, ticketsHeldBy, ticketsMergedInto,
 } from './tickets.js'
 export type { TicketAdvance, TicketWithTaker } from './tickets.js'
-export { beginWeatherRead, endWeatherRead, lastWeatherReads, weatherVersion, type WeatherReadRow } from './weather-reads.js'
+export {
+  beginWeatherRead, endWeatherRead, forgetEmptyWeatherReads, lastWeatherReads, weatherVersion, type WeatherReadRow,
+} from './weather-reads.js'
 export {
   keepWeatherDays, keepWeatherHours, lastWeatherRecords, type LastRecords, weatherDays, weatherHours, weatherHoursAsDays, type DayOfHours,
 } from './weather-records.js'

@@ -26,6 +26,11 @@ export function lastWeatherReads(db: Db): Promise<WeatherReadRow[]> {
     .orderBy('id', 'desc').execute()
 }
 
+/** Forgets readings that ended before this time and brought nothing: no record names them. */
+export async function forgetEmptyWeatherReads(db: Db, before: string): Promise<void> {
+  await db.deleteFrom('weather_read').where('kept', '=', 0).where('ended_at', '<', before).execute()
+}
+
 /** So many of the last readings are looked at: more than ever go on at once. */
 const LOOKED_AT = 20
 /** A reading that has not ended after this long was broken off, milliseconds. */

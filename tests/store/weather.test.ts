@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import {
-  beginWeatherRead, endWeatherRead, insertWeatherStation, keepWeatherDays, keepWeatherHours, lastWeatherReads, lastWeatherRecords, openStore, type Store,
+  beginWeatherRead, endWeatherRead, forgetEmptyWeatherReads, insertWeatherStation, keepWeatherDays, keepWeatherHours, lastWeatherReads, lastWeatherRecords, openStore, type Store,
   weatherDays, weatherHours, weatherHoursAsDays, weatherStationByName, weatherStationsOf, weatherVersion,
 } from '../../src/store/index.js'
 import { dropTestStore, testStore } from './test-store.js'
@@ -90,6 +90,18 @@ describe('readings of weather files', () => {
     const other = await read(school, 'may.csv')
     const mills = await read(mill, 'june.csv')
     expect((await lastWeatherReads(store.db)).map(({ id }) => id)).toEqual([mills, other, again])
+  })
+
+  it('are forgotten after a time when they brought nothing', async () => {
+    const kept = await read(school, 'june.csv')
+    const failed = await beginWeatherRead(store.db, school, 'gone.csv', AT)
+    await endWeatherRead(store.db, failed, { outcome: 'failed', kept: 0, faults: 0, why: 'gone', ended_at: AT })
+    await beginWeatherRead(store.db, school, 'still.csv', AT)
+    await forgetEmptyWeatherReads(store.db, AT)
+    expect(await lastWeatherReads(store.db)).toHaveLength(3)
+    await forgetEmptyWeatherReads(store.db, new Date(NOON.getTime() + 1).toISOString())
+    expect((await lastWeatherReads(store.db)).map(({ origin }) => origin)).toEqual(['still.csv', 'june.csv'])
+    expect((await lastWeatherReads(store.db)).map(({ id }) => id)).toContain(kept)
   })
 
   it('change the version of their station\'s records and of no other', async () => {

@@ -1,9 +1,12 @@
-import { beginWeatherRead, endWeatherRead, weatherStations, type WeatherStationRow } from '../../store/index.js'
+import { beginWeatherRead, endWeatherRead, forgetEmptyWeatherReads, weatherStations, type WeatherStationRow } from '../../store/index.js'
 import { fetchWeather } from './fetch-weather.js'
 import { type KeptWeather, keepWeather, type WeatherRoom } from './keep-weather.js'
 
 /** What stands in an address for the station's id. */
 export const STATION_MARK = '{station}'
+
+/** So long it can be seen what came of a reading that brought nothing. */
+const EMPTY_READS_KEPT_MS = 30 * 86_400_000
 
 /**
  * Fetches every station's records from each address and keeps them; lines with faults are left out and counted, so that
@@ -12,6 +15,7 @@ export const STATION_MARK = '{station}'
  * @throws Error naming each station that brought nothing, once all were tried
  */
 export async function pullWeather(room: WeatherRoom, addresses: readonly string[], fetchFile = fetchWeather): Promise<void> {
+  await forgetEmptyWeatherReads(room.db, new Date(room.now().getTime() - EMPTY_READS_KEPT_MS).toISOString())
   const troubles: string[] = []
   for (const station of await weatherStations(room.db)) {
     for (const address of addresses) {

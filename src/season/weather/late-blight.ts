@@ -22,6 +22,8 @@ export interface BlightDay {
   readonly date: string
   /** Lowest temperature, °C; null when not known. */
   readonly minC: number | null
+  /** Lowest of the hourly temperatures that are known, °C: the day was at least as cold. Null when none is. */
+  readonly coldestKnownC: number | null
   /** Hours known to be humid enough, 0 to 24. */
   readonly humidHours: number
   /** Hours whose humidity is not known, 0 to 24. */
@@ -30,17 +32,19 @@ export interface BlightDay {
 
 /** Reads a day for a criterion. */
 export function blightDay(date: string, minC: number | null, hours: DayHours, humidityPct = HUTTON.humidityPct): BlightDay {
+  const temperatures = hours.flatMap((hour) => hour?.temperatureC ?? [])
   const humidities = hours.map((hour) => hour?.humidityPct ?? null)
   return {
-    date, minC,
+    date, minC, coldestKnownC: temperatures.length === 0 ? null : Math.min(...temperatures),
     humidHours: humidities.filter((humidity) => humidity !== null && humidity >= humidityPct).length,
     unknownHours: humidities.filter((humidity) => humidity === null).length,
   }
 }
 
 /** Whether one day meets its half of the criterion; null when missing records leave it open. */
-export function meetsCriterion({ minC, humidHours, unknownHours }: BlightDay, criterion: BlightCriterion): boolean | null {
-  if (minC !== null && minC < criterion.leastMinC) return false
+export function meetsCriterion({ minC, coldestKnownC, humidHours, unknownHours }: BlightDay, criterion: BlightCriterion): boolean | null {
+  // The day's own measure counts before hourly values, which may be means over the hour.
+  if ((minC ?? coldestKnownC ?? Infinity) < criterion.leastMinC) return false
   if (humidHours + unknownHours < criterion.leastHumidHours) return false
   return minC !== null && humidHours >= criterion.leastHumidHours ? true : null
 }

@@ -11,6 +11,7 @@ import { type WetHours, wetHoursOf } from './leaf-wetness.js'
 import { type RainSum, rainOver } from './rain.js'
 import type { DailyRecord, HourlyRecord, Station } from './records.js'
 import { type SeveritySum, sumSeverity } from './tomato-severity.js'
+import { sumWallin, type WallinSum } from './wallin.js'
 
 /** How many days of hours a summary looks back over. */
 export const HOURS_BACK_DAYS = 42
@@ -37,7 +38,7 @@ export interface WeatherSummary {
   readonly rain: { readonly week: RainSum; readonly month: RainSum }
   readonly degreeDays: readonly DatedSum[]
   /** Of the last 42 days, as are the others. */
-  readonly lateBlight: { readonly hutton: BlightWeather; readonly smith: BlightWeather }
+  readonly lateBlight: { readonly hutton: BlightWeather; readonly smith: BlightWeather; readonly wallin: WallinSum }
   readonly wetHours: readonly WetHours[]
   /** Of the last 14 days. */
   readonly tomatoSeverity: SeveritySum
@@ -82,7 +83,10 @@ export function summarize(
       const since = lastOccurrence(need.from, lastDay)
       return { need, since, ...sumDegreeDays(days, need, since, lastDay) }
     }),
-    lateBlight: { hutton: blightWeather(blightDays, HUTTON), smith: blightWeather(blightDays, SMITH) },
+    lateBlight: {
+      hutton: blightWeather(blightDays, HUTTON), smith: blightWeather(blightDays, SMITH),
+      wallin: sumWallin(dates.map((date) => ({ date, hours: hours.get(date) ?? EMPTY_DAY }))),
+    },
     wetHours,
     tomatoSeverity: sumSeverity(wetHours.slice(-SEVERITY_DAYS)),
     wetSpells: wetSpells(hours, firstHours, lastDay, daylightAt(station)),

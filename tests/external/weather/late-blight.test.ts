@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { type BlightDay, blightWeather, HUTTON, SMITH, wallinSeverity } from '../../../src/season/index.js'
 
-const day = (date: string, minC: number, humidHours: number): BlightDay => ({ date, minC, humidHours, unknownHours: 0 })
+const day = (date: string, minC: number, humidHours: number): BlightDay => ({ date, minC, coldestKnownC: null, humidHours, unknownHours: 0 })
 
 describe('two-day weather of late blight', () => {
   // Hutton criteria: Agriculture and Horticulture Development Board 2017 (archive.ahdb.org.uk, "Development and implementation

@@ -58,6 +58,21 @@ describe('the weather as of a day', () => {
     expect(summary(days, [...humid('2026-06-29', 6), ...humid(LAST, 5)]).lateBlight.hutton).toEqual({ days: [], openDays: expect.not.arrayContaining([LAST]) as string[] })
   })
 
+  it('rules blight weather out by a cold hour, though others of the day are missing', () => {
+    const day = (date: string, coldest: number) => hoursOf(date, (hour) => (hour === 12 ? null : { humidityPct: 95, temperatureC: hour === 4 ? coldest : 15 }))
+    const open = summary([], [...day('2026-06-29', 11), ...day(LAST, 11)]).lateBlight.hutton
+    expect(open).toMatchObject({ days: [], openDays: expect.arrayContaining([LAST]) as string[] })
+    const cold = summary([], [...day('2026-06-29', 11), ...day(LAST, 9)]).lateBlight.hutton
+    expect(cold).toMatchObject({ days: [], openDays: expect.not.arrayContaining([LAST]) as string[] })
+  })
+
+  it('sums Wallin\'s severity over days whose hours are all known', () => {
+    // 16 hours at 70 °F count 3, 12 hours at 65 °F count 1 (tests/external/weather).
+    const humid = (date: string, hours: number, temperatureC: number) => hoursOf(date, (hour) => ({ humidityPct: hour < hours ? 92 : 60, temperatureC }))
+    const found = summary([], [...humid('2026-06-29', 16, 21.1), ...humid(LAST, 12, 18.3)]).lateBlight.wallin
+    expect(found).toEqual({ sum: 4, openDays: datesFrom('2026-05-20', '2026-06-28') })
+  })
+
   it('reads back as far as its longest sum', () => {
     expect(daysNeeded(AS_OF, [USUAL_NEED])).toEqual({ daily: '2026-01-01', hourly: '2026-05-20' })
     expect(daysNeeded('2026-01-05', [USUAL_NEED])).toEqual({ daily: '2025-11-24', hourly: '2025-11-24' })
