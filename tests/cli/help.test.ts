@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { COMMAND_TIMEOUT_MS, runFrondline } from './run-frondline.js'
 
-describe('frondline --help', { timeout: COMMAND_TIMEOUT_MS }, () => {
+// Every command is started once, one after the other.
+describe('frondline --help', { timeout: 4 * COMMAND_TIMEOUT_MS }, () => {
   it('lists every command, and each has help of its own', async () => {
     const { exit, out, err } = await runFrondline(['--help'])
     expect({ exit, err }).toEqual({ exit: 0, err: '' })
