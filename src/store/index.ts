@@ -20,9 +20,16 @@ export {
   allCodeSecrets, codeSecretOf, confirmCodeSecret, deleteCodes, keepCodeSecret, keepRecoveryCodes, peopleWithCodes,
   recoveryCodesLeft, spendRecoveryCode, takeStep,
 } from './one-time-codes.js'
+export { appendPresenceChange, lastPresenceChange, presenceChanges } from './presence-changes.js'
+export type { PresenceChangeRow } from './presence-changes.js'
 export { reachStore } from './reach-store.js'
 export { countRequest, forgetRequestCountsBefore } from './request-counts.js'
 export { ticketCounts } from './ticket-counts.js'
+export {
+  askerOfCases, caseIdsAfter, casesOfTickets, countReports, dropSeasonReport, firstCountedWeek, forgetAskerOfReports, keepSeasonReport,
+  markRepeat, reportsOfAsker, seasonReportOf,
+} from './season-reports.js'
+export type { CountQuery, CountRow, SeasonReportRow } from './season-reports.js'
 export { settledCasesOn } from './settled-cases.js'
 export type { SettledCase } from './settled-cases.js'
 export { openStore, STORE_FILE } from './open-store.js'
@@ -67,3 +74,5 @@ export {
   keepWeatherDays, keepWeatherHours, lastWeatherRecords, type LastRecords, weatherDays, weatherHours, weatherHoursAsDays, type DayOfHours,
 } from './weather-records.js'
 export { insertWeatherStation, weatherStationByName, weatherStations, weatherStationsOf, type WeatherStationRow } from './weather-stations.js'
+export { markNoticeSeen, noticeStands, raiseWatchNotice, watchNotice, watchNotices } from './watch-notices.js'
+export type { WatchNoticeRow } from './watch-notices.js'

@@ -38,6 +38,9 @@ export interface Tables {
   weather_read: WeatherReadTable
   weather_day: WeatherDayTable
   weather_hour: WeatherHourTable
+  season_report: SeasonReportTable
+  presence_change: PresenceChangeTable
+  watch_notice: WatchNoticeTable
 }
 
 export interface CaseFileTable {
@@ -66,6 +69,8 @@ export interface CaseFileTable {
   practice: string | null
   /** The language that the asker is spoken to in, as a tag of BCP 47. */
   language: Generated<string>
+  /** JSON: what the season made likelier or less likely when the case was opened; null when nothing. */
+  plausible: Generated<string | null>
 }
 
 /** Append-only: one row a revision. */
@@ -398,4 +403,49 @@ export interface WeatherHourTable {
   rain_mm: number | null
   wet_minutes: number | null
   read_id: number
+}
+
+/** What the season counts of one case; a case that counts for nothing has no row. */
+export interface SeasonReportTable {
+  case_id: number
+  problem: string
+  host: string
+  district: string | null
+  /** ISO date. */
+  asked_on: string
+  /** ISO week, as 2026-W21. */
+  week: string
+  /** 'settled' or 'concluded'. */
+  basis: string
+  /** 0 to 1. */
+  weight: number
+  /** The lowest case number of the same asker; null once anybody of these was erased: then it stays as it is. */
+  asker: number | null
+  is_repeat: number
+}
+
+/** What specialists said of watch problems. Append-only. */
+export interface PresenceChangeTable {
+  id: Generated<number>
+  problem: string
+  district: string
+  state: string
+  /** ISO date. */
+  holds_from: string
+  why: string
+  person_id: number
+  at: string
+}
+
+/** First reports of watch problems, by district and ISO year. */
+export interface WatchNoticeTable {
+  id: Generated<number>
+  problem: string
+  /** Empty when the asker named none. */
+  district: string
+  year: number
+  case_id: number
+  at: string
+  seen_by: number | null
+  seen_at: string | null
 }

@@ -11,6 +11,7 @@ import { requestCounts } from './0008-request-counts.js'
 import { practice } from './0009-practice.js'
 import { weather } from './0010-weather.js'
 import { language } from './0012-language.js'
+import { season } from './0013-season.js'
 
 /**
  * Every migration by name, in the order of the names. A migration that has been released is never edited; a change
@@ -29,5 +30,6 @@ export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
     '0009-practice': practice,
     '0010-weather': weather(kinds),
     '0012-language': language,
+    '0013-season': season(kinds),
   }
 }
