@@ -30,6 +30,11 @@ export interface Setting {
   readonly on: string
   /** District id, or null when not said. */
   readonly district: string | null
+  /**
+   * What the season multiplies the priors of problems by, by name; what is left out stays as it is. Part of the setting
+   * and not looked up anew: the same case gives the same reading whenever it is read.
+   */
+  readonly plausible?: Readonly<Record<string, number>>
 }
 
 /**

@@ -56,6 +56,7 @@ export function planCase(guide: Guide, evidence: Evidence, setting: Setting): Pl
   const priors = logPriors(
     guide, host, monthOf(setting.on), entry === null ? null : treeReach(host).rows[entry] ?? null,
     complaintWeights(host, model, passed, new Set(sightings.map(({ check }) => host.checks[check] ?? -1))),
+    setting.plausible,
   )
   const belief = beliefOf(model).restate(priors, sightings)
   const shares = Float64Array.from(belief.shares())

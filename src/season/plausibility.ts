@@ -15,7 +15,7 @@ export interface SeasonHere {
   /** ISO date. */
   readonly on: string
   /** Reports in the district in the recent weeks, whatever the host. */
-  readonly recent: readonly Pick<WeeklyCount, 'problem' | 'host' | 'week' | 'reports' | 'cases'>[]
+  readonly recent: readonly (Pick<WeeklyCount, 'problem' | 'host' | 'reports' | 'cases'> & { readonly week: string })[]
   /** Everything said of watch problems, in the order in which it was said. */
   readonly presence: readonly PresenceChange[]
   /** What the station of the district has recorded; null where there is none. */
