@@ -6,7 +6,7 @@ export const MailId = z.string().regex(/^[0-9]{1,12}$/)
 export const MailRow = z.object({
   mail: z.string(),
   /** What it tells: that the ticket was received, that the specialist asks back, and so on. */
-  about: z.enum(['received', 'asked back', 'answered', 'urgent', 'invitation']),
+  about: z.enum(['received', 'asked back', 'answered', 'urgent', 'invitation', 'first report']),
   ticket: z.string().nullable(),
   /** True when it is not tried any more until a person says so. */
   stuck: z.boolean(),

@@ -148,6 +148,7 @@ export type PresenceState = z.infer<typeof PresenceState>
 export type PresenceRow = z.infer<typeof PresenceRow>
 export type PresenceTable = z.infer<typeof PresenceTable>
 export type SetPresence = z.infer<typeof SetPresence>
+export type PlausibleSearch = z.infer<typeof PlausibleSearch>
 export type WeeksSearch = z.infer<typeof WeeksSearch>
 export type WeekCount = z.infer<typeof WeekCount>
 export type WeekCounts = z.infer<typeof WeekCounts>

@@ -5,7 +5,7 @@ import type {
   NoteForColleagues,
   OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, PracticeCall, PracticeTruth, ProblemRows, RecordResult, RecoveryCodes, RegionView,
   ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, SimilarCases, Suggestions, TakeBack, TicketContact,
-  TicketList, TicketView,
+  PlausibleTable, PresenceTable, SeasonSearch, SeasonView, SetPresence, TicketList, TicketView, WatchNotices, WeekCounts, WeeksSearch,
 } from '../../shared/index.js'
 import type { WeatherSummary } from '../season/index.js'
 import { reachStore, ticketCounts } from '../store/index.js'
@@ -44,6 +44,10 @@ import { sealAnew } from './privacy/seal-anew.js'
 import { type DeskParts, furnishRoom } from './room.js'
 import { pullWeather } from './season/pull-weather.js'
 import { weatherNow } from './season/weather-now.js'
+import { seeNotice, showNotices } from './season/notice-desk.js'
+import { setPresence, showPresence } from './season/presence-desk.js'
+import { recountSeason } from './season/recount.js'
+import { showPlausible, showSeason, weekCounts } from './season/season-desk.js'
 import { spokenGuide } from './spoken-guide.js'
 import { askBack } from './tickets/ask-back.js'
 import { followTickets, type FollowTickets } from './tickets/follow.js'
@@ -127,6 +131,18 @@ export interface Desk {
   /** Rejects when the store does not answer. */
   reachStore(): Promise<void>
   readContact(ticket: string, who: Member): Promise<TicketContact>
+
+  /** Reports by problem, host, district and week. */
+  weekCounts(search: WeeksSearch): Promise<WeekCounts>
+  showSeason(search: SeasonSearch): Promise<SeasonView>
+  showPlausible(district: string): Promise<PlausibleTable>
+  showPresence(): Promise<PresenceTable>
+  setPresence(body: SetPresence, who: Member): Promise<PresenceTable>
+  /** First reports of watch problems. */
+  showNotices(): Promise<WatchNotices>
+  seeNotice(notice: string, who: Member): Promise<WatchNotices>
+  /** Counts every case anew; returns how many were looked at. */
+  recountSeason(): Promise<number>
   keptCases(): Promise<KeptCases>
   keptSuggestions(): Promise<KeptSuggestions>
 
@@ -236,6 +252,15 @@ export function createDesk(parts: DeskParts): Desk {
     countTickets: () => ticketCounts(room.db),
     reachStore: () => reachStore(room.db),
     readContact: (ticket, who) => readContact(room, ticket, who),
+
+    weekCounts: (search) => weekCounts(room, search),
+    showSeason: (search) => showSeason(room, search),
+    showPlausible: (district) => showPlausible(room, district),
+    showPresence: () => showPresence(room),
+    setPresence: (body, who) => setPresence(room, body, who),
+    showNotices: () => showNotices(room),
+    seeNotice: (notice, who) => seeNotice(room, notice, who),
+    recountSeason: () => recountSeason(room),
     keptCases: () => keptCases(room),
     keptSuggestions: () => keptSuggestions(room),
 

@@ -18,3 +18,6 @@ export { keepWeather, type KeptWeather, type WeatherFile, type WeatherRoom } fro
 export { STATION_MARK } from './season/pull-weather.js'
 export { addWeatherStation, listWeatherStations, type StationState, WATCHED_DAYS } from './season/weather-stations.js'
 export { weatherNow } from './season/weather-now.js'
+export { settingOf } from './cases/read-case-file.js'
+export { plausibleHere } from './season/plausible-here.js'
+export { recountSeason } from './season/recount.js'

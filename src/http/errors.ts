@@ -126,6 +126,12 @@ export const errors: Readonly<Record<ErrorCode, ErrorRow>> = {
   SAMPLE_NOT_FOUND: {
     status: 422, title: 'No such sample', sentence: 'This ticket has no sample with the number {number}.',
   },
+  NOT_WATCHED: {
+    status: 422, title: 'Not a watch problem',
+    sentence: '{problem} is not a watch problem, so its presence is not kept. Choose a problem that must be reported.',
+  },
+  DAY_TO_COME: { status: 422, title: 'A day to come', sentence: '{day} is still to come. Give today or a day before.' },
+  NOTICE_NOT_FOUND: { status: 404, title: 'No such notice', sentence: 'There is no notice with this number.' },
   MAIL_NOT_FOUND: {
     status: 404, title: 'No such letter', sentence: 'No letter with this number waits to be tried again.',
   },

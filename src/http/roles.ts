@@ -67,6 +67,14 @@ export const roles: Readonly<Record<string, Access>> = {
   'GET /api/casebook': SPECIALISTS,
   'GET /api/tree-suggestions': SPECIALISTS,
 
+  'GET /api/season': HELPLINE,
+  'GET /api/season/weeks': HELPLINE,
+  'GET /api/season/plausible': HELPLINE,
+  'GET /api/season/presence': HELPLINE,
+  'POST /api/season/presence': SPECIALISTS,
+  'GET /api/season/notices': HELPLINE,
+  'POST /api/season/notices/:notice/seen': SPECIALISTS,
+
   'GET /api/mail': SPECIALISTS,
   'POST /api/mail/:mail/retry': SPECIALISTS,
 

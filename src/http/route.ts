@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { CaseLink, type GuideState, type Language, MailId, PhotoNumber, TicketId, UploadKey } from '../../shared/index.js'
+import { CaseLink, type GuideState, type Language, MailId, NoticeId, PhotoNumber, TicketId, UploadKey } from '../../shared/index.js'
 import type { Desk, Member, Who } from '../desk/index.js'
 import type { ErrorCode } from './errors.js'
 import { fitting } from './fitting.js'
@@ -126,6 +126,7 @@ export const parts = {
   link: { shape: CaseLink, otherwise: 'CASE_NOT_FOUND' },
   ticket: { shape: TicketId, otherwise: 'TICKET_NOT_FOUND' },
   mail: { shape: MailId, otherwise: 'MAIL_NOT_FOUND' },
+  notice: { shape: NoticeId, otherwise: 'NOTICE_NOT_FOUND' },
   photo: { shape: PhotoNumber, otherwise: 'PHOTO_NOT_FOUND' },
   upload: { shape: UploadKey, otherwise: 'UPLOAD_KEY_DOES_NOT_FIT' },
   host: { shape: z.string().regex(/^[a-z0-9][a-z0-9-]{0,79}$/), otherwise: 'HOST_NOT_FOUND' },

@@ -30,6 +30,8 @@ describe('the table of roles', () => {
     [/^\w+ \/api\/guide\/state$/, Role.options],
     [/^\w+ \/api\/(calls|practice)(\/|$)/, Role.options],
     [/^\w+ \/api\/cases\/:link\/(notes|similar)$/, Role.options],
+    [/^GET \/api\/season(\/|$)/, Role.options],
+    [/^POST \/api\/season\//, ['specialist', 'administrator']],
     [/^\w+ \/api\/me(\/|$)/, Role.options],
   ]
   const PUBLIC = /^\w+ (\/healthz|\/readyz|\/metrics|\/api\/(openapi\.json|region|session|suggest|sign-in|sign-out|invitation|join)|\/api\/guide\/hosts(\/:host\/complaints)?|\/api\/cases(\/.*)?)$/

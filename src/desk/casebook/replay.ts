@@ -29,8 +29,9 @@ const UNKNOWN_PLANT = 'unknown-plant'
  * Plays one worked case as the desk would: the words through the matcher, with the answers that they already give, then
  * each check asked is answered from the case's findings, *not sure* where it has none.
  * Red flags of level caution do not end a case; emergencies do.
+ * @param plausible what a season multiplies priors by; none when left out
  */
-export function replayCase(guide: Guide, index: MatchIndex, worked: WorkedCase): Replayed {
+export function replayCase(guide: Guide, index: MatchIndex, worked: WorkedCase, plausible: Readonly<Record<string, number>> = {}): Replayed {
   const matched = matchQuestion(index, worked.words)
   const start = startOf(guide, worked, matched)
   let findings: readonly Finding[] = start === null ? [] : findingsFor(index, worked.words, start.host).map(({ check, answer }) => ({ check, answer, from: 'said' }))
@@ -40,7 +41,7 @@ export function replayCase(guide: Guide, index: MatchIndex, worked: WorkedCase):
     ({ case: worked.id, asked, concluded, expected: expectedEnd(guide, worked), ok, probability, start })
   while (asked.length < MOST_CHECKS) {
     const evidence: Evidence = { redFlags, carriedOn: false, start, findings }
-    const { step, cards, differential } = readCase(guide, evidence, { on: worked.on, district: worked.district })
+    const { step, cards, differential } = readCase(guide, evidence, { on: worked.on, district: worked.district, plausible })
     const wanted = worked.ends.kind === 'red flag' ? guide.redFlags[worked.ends.redFlag]?.id : undefined
     if (wanted !== undefined && cards.includes(wanted)) return done(`red flag ${cards.join(', ')}`, true, null)
     switch (step.kind) {

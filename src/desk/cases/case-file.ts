@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { FindingOrigin, Language } from '../../../shared/index.js'
+import type { Plausible } from '../../season/index.js'
 import type { CaseRow } from '../../store/index.js'
 
 /** Evidence as kept: plain names, which the guide of today may or may not still know. */
@@ -24,6 +25,12 @@ export const KeptMatch = z.object({
   outOfScope: z.boolean().default(false),
 })
 
+/** What the season made likelier or less likely when the case was opened, and why. */
+const KeptPlausible = z.array(z.object({
+  problem: z.string(), factor: z.number().positive(),
+  reasons: z.array(z.object({ code: z.string(), values: z.record(z.string(), z.union([z.string(), z.number()])) })),
+}))
+
 export type KeptEvidence = z.infer<typeof KeptEvidence>
 export type KeptFinding = KeptEvidence['findings'][number]
 export type KeptMatch = z.infer<typeof KeptMatch>
@@ -44,6 +51,8 @@ export interface CaseFile {
   readonly callOf: number | null
   /** The worked case that is only practised; null for a real case. */
   readonly practice: string | null
+  /** Kept as it was when the case was opened; empty for cases from before there was a season, and for practice. */
+  readonly plausible: readonly Plausible[]
 }
 
 /** Reads a case from its row. Throws when the row does not hold a case; that is a fault of the store. */
@@ -54,5 +63,6 @@ export function caseFileFromRow(row: CaseRow): CaseFile {
     words: z.array(z.string()).parse(JSON.parse(row.words)),
     matched: KeptMatch.parse(JSON.parse(row.matched)),
     askedOn: row.asked_on, district: row.district, language: Language.parse(row.language), openedAt: row.opened_at, callOf: row.call_of, practice: row.practice,
+    plausible: row.plausible === null ? [] : KeptPlausible.parse(JSON.parse(row.plausible)),
   }
 }

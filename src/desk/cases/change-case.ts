@@ -1,3 +1,4 @@
+import type { Reading } from '../../engine/index.js'
 import type { CaseView } from '../../../shared/index.js'
 import {
   advanceCase, announceCase, appendCaseChange, type CaseChangeRow, caseChangesSince, type Db, ticketByCase,
@@ -6,6 +7,7 @@ import { DeskFault } from '../desk-fault.js'
 import type { Member } from '../people/member.js'
 import { isPhotoKind } from '../photos/photo-changes.js'
 import type { Room } from '../room.js'
+import { countCase } from '../season/count-case.js'
 import { followCase, heardFromAsker } from '../tickets/follow-case.js'
 import { showCaseAt, showChanged } from '../views/show-case.js'
 import type { CaseChange } from './case-change.js'
@@ -95,13 +97,22 @@ export async function applyChange(
   })
   const file: CaseFile = { ...now, evidence, words, matched, language, revision: now.revision + 1 }
   // Most cases have no ticket, and then nobody needs to be told.
-  if (await ticketByCase(db, now.id) === undefined) return { file, hasTicket: false }
+  if (await ticketByCase(db, now.id) === undefined) {
+    // Nor is anything counted of a case that is on its way; one that has just left its conclusion counts no more.
+    if (concludes(reading) || concludes(readCaseFile(knowledge.guide, now))) await countCase(room, db, now.id)
+    return { file, hasTicket: false }
+  }
   await followCase(room, db, now.id, knowledge.guide, reading, isNewDanger(knowledge.guide, now.evidence, reading.cards))
   if (change.kind === 'answer') await heardFromAsker(room, db, now.id, who, 'check')
   if (change.kind === 'words') await heardFromAsker(room, db, now.id, who, 'words')
   if (change.kind === 'photo') await heardFromAsker(room, db, now.id, who, 'photo')
+  await countCase(room, db, now.id)
   await announceCase(db, now.id, who?.id ?? null)
   return { file, hasTicket: true }
+}
+
+function concludes({ step }: Reading): boolean {
+  return step.kind === 'conclude'
 }
 
 /** The fault for a sender who has not seen the case as it is now. */

@@ -5,6 +5,7 @@ import { mailAbout } from '../mail/mail-about.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
 import { keepSealed } from '../privacy/contacts.js'
+import { countCase } from '../season/count-case.js'
 import { writeDown } from '../tickets/happening.js'
 import { keepSought } from '../tickets/sought.js'
 import { urgencyOf } from '../tickets/urgency.js'
@@ -47,6 +48,8 @@ async function openTicket(room: Room, db: Db, now: CaseFile, body: HandOver, who
   await keepSealed(room.keys, db, ticket, body.contact)
   await mailAbout(room, db, ticket, String(urgency?.level ?? 0), opened)
   await keepSought(room, db, ticket)
+  // By the contact it is known whether this asker has told of it before.
+  await countCase(room, db, now.id)
 }
 
 function orNull(text: string | undefined): string | null {

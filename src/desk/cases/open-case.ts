@@ -4,6 +4,7 @@ import { appendCaseChange, caseByOpeningKey, type Db, insertCase } from '../../s
 import { DeskFault } from '../desk-fault.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
+import { plausibleHere } from '../season/plausible-here.js'
 import { showCase } from '../views/show-case.js'
 import { type CaseFile, caseFileFromRow } from './case-file.js'
 import { hearWords } from './hear-words.js'
@@ -19,8 +20,10 @@ const LINK_BYTES = 24
  * An opening that carries a key may be sent again, as after a lost reply: it then brings the case it opened, as that
  * stands now. The key with other words is a slip of its sender, and a fault.
  *
- * A practised call is asked on the worked case's own day, so that the season weighs as it did then; only the people of the
- * helpline practise.
+ * What the season makes likelier in the district is taken now and kept with the case (see plausible-here.ts).
+ *
+ * A practised call is asked on the worked case's own day, so that the time of year weighs as it did then, and without what
+ * is reported now; only the people of the helpline practise.
  */
 export async function openCase(room: Room, { words, district, key, practice, language = 'en' }: OpenCase, who: Member | null): Promise<CaseView> {
   const knowledge = room.knowledge(language)
@@ -42,6 +45,7 @@ export async function openCase(room: Room, { words, district, key, practice, lan
     revision: 0, words: [words], matched, openedAt, askedOn: worked?.on ?? openedAt.slice(0, 10), district: opening.district, language,
     evidence: { redFlags: [...redFlags], carriedOn: false, start: null, findings: [...findings] },
     callOf: opening.callOf, practice: opening.practice,
+    plausible: worked === null ? await plausibleHere(guide, room.db, opening.district, openedAt.slice(0, 10)) : [],
   }
   const file = await room.db.transaction().execute(async (db): Promise<CaseFile> => {
     // Both sendings of one opening may be under way at once; the second waits for the first to be kept.
@@ -51,6 +55,7 @@ export async function openCase(room: Room, { words, district, key, practice, lan
       link: fresh.link, revision: 0, evidence: JSON.stringify(fresh.evidence), words: JSON.stringify(fresh.words),
       asked_on: fresh.askedOn, district: fresh.district, matched: JSON.stringify(matched), opened_at: openedAt,
       call_of: fresh.callOf, call_closed_at: null, guide_hash: guide.hash, opening_key_hash: keyHash, practice: fresh.practice, language,
+      plausible: fresh.plausible.length === 0 ? null : JSON.stringify(fresh.plausible),
     })
     await appendCaseChange(db, {
       case_id: id, revision: 0, kind: 'opened', content: JSON.stringify({ words, district: fresh.district, language }),

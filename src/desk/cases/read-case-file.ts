@@ -7,22 +7,27 @@ import { keepReadings } from './kept-readings.js'
 const readings = keepReadings<Reading>()
 const countsToCome = keepReadings<ChecksToCome | null>()
 
+/** As much of a case as its reading depends on. */
+export type Readable = Pick<CaseFile, 'evidence' | 'askedOn' | 'district' | 'plausible'>
+
 /** What the engine makes of a case with the guide of today. */
-export function readCaseFile(
-  guide: Guide, file: Pick<CaseFile, 'evidence' | 'askedOn' | 'district'>,
-): Reading {
+export function readCaseFile(guide: Guide, file: Readable): Reading {
   const [evidence, setting] = [usableEvidence(guide, file.evidence), settingOf(guide, file)]
   return readings(guide, JSON.stringify([evidence, setting]), () => readCase(guide, evidence, setting))
 }
 
 /** How many checks a case has still to come with the guide of today; null where nothing is asked. */
-export function checksToComeOf(guide: Guide, file: Pick<CaseFile, 'evidence' | 'askedOn' | 'district'>): ChecksToCome | null {
+export function checksToComeOf(guide: Guide, file: Readable): ChecksToCome | null {
   const [evidence, setting] = [usableEvidence(guide, file.evidence), settingOf(guide, file)]
   return countsToCome(guide, JSON.stringify([evidence, setting]), () => checksToCome(guide, evidence, setting))
 }
 
-function settingOf(guide: Guide, { askedOn, district }: Pick<CaseFile, 'askedOn' | 'district'>): Setting {
-  return { on: askedOn, district: district !== null && guide.region.districts.has(district) ? district : null }
+/** When and where a case was asked, with what the season said then. */
+export function settingOf(guide: Guide, { askedOn, district, plausible }: Omit<Readable, 'evidence'>): Setting {
+  return {
+    on: askedOn, district: district !== null && guide.region.districts.has(district) ? district : null,
+    ...(plausible.length === 0 ? {} : { plausible: Object.fromEntries(plausible.map(({ problem, factor }) => [problem, factor])) }),
+  }
 }
 
 /**

@@ -2,6 +2,7 @@ import { Language } from '../../../shared/index.js'
 import type { Guide } from '../../guide/index.js'
 import type { Letter, LetterPart } from '../../mail/index.js'
 import { caseById, openInvitation, ticketById, type TicketWithTaker } from '../../store/index.js'
+import { problemNamed } from '../guide-names.js'
 import type { Room } from '../room.js'
 import { spokenGuide } from '../spoken-guide.js'
 import { replyFromText, replyIn } from '../tickets/reply.js'
@@ -23,6 +24,7 @@ export async function composeLetter(
     const isOpen = await openInvitation(room.db, order.turn, room.now().toISOString()) !== undefined
     return sealed === null || !isOpen ? null : invitationLetter(guide, place, openInvitationLetter(room, order.turn, sealed))
   }
+  if (order.kind === 'first report') return firstReportLetter(guide, place, order)
   const ticket = await ticketById(room.db, order.ticket)
   if (ticket === undefined) return null
   if (order.kind === 'urgent') return urgentLetter(guide, place, ticket)
@@ -79,6 +81,22 @@ function urgentLetter({ region }: Guide, { publicUrl }: Pick<MailPlace, 'publicU
     to: region.onDutyMail, subject: `Urgent: ticket ${ticket.id}`,
     parts: [
       words(`Ticket ${ticket.id} is urgent. ${ticket.why}. It came in at ${ticket.opened_at.slice(0, 16).replace('T', ' ')} UTC and should be answered within ${region.targets.urgentWithinHours} hours.`),
+      { kind: 'link', text: 'The bench:', address: `${publicUrl}/bench` },
+    ],
+  }
+}
+
+function firstReportLetter(
+  guide: Guide, { publicUrl }: Pick<MailPlace, 'publicUrl'>, { problem, district, turn }: Extract<MailOrder, { kind: 'first report' }>,
+): Letter | null {
+  const { region } = guide
+  if (region.onDutyMail === null) return null
+  const name = problemNamed(guide, problem)?.name ?? problem
+  const where = district === null ? 'by an asker who named no district' : `in ${region.districts.get(district) ?? district}`
+  return {
+    to: region.onDutyMail, subject: `First report of the year: ${name}`,
+    parts: [
+      words(`${name} was reported ${where}, for the first time in ${turn.slice(0, 4)}. It must be reported, so please look at the case soon and say how far it has come.`),
       { kind: 'link', text: 'The bench:', address: `${publicUrl}/bench` },
     ],
   }

@@ -12,6 +12,8 @@ export const MailOrder = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('answered'), ticket: z.number(), turn: z.string(), changed: z.boolean() }),
   /** To whoever is on duty: a ticket is urgent. `turn` tells it from the same ticket's becoming more so. */
   z.object({ kind: z.literal('urgent'), ticket: z.number(), turn: z.string() }),
+  /** To whoever is on duty: the first report of a watch problem in a district this year. `turn` is the year and the case. */
+  z.object({ kind: z.literal('first report'), problem: z.string(), district: z.string().nullable(), turn: z.string() }),
   /** To a new member of the helpline. Address and link are sealed. `turn` tells one invitation from the next. */
   z.object({ kind: z.literal('invitation'), turn: z.string() }),
 ])
@@ -29,8 +31,13 @@ export async function enqueueMail(
   const at = room.now().toISOString()
   const ticket = 'ticket' in order ? order.ticket : null
   await insertMail(db, {
-    mail_key: [order.kind, ticket ?? '', 'turn' in order ? order.turn : ''].join(':'), mail_order: JSON.stringify(order),
+    mail_key: [order.kind, ticket ?? about(order), 'turn' in order ? order.turn : ''].join(':'), mail_order: JSON.stringify(order),
     ticket_id: ticket, sealed, state: 'waiting', tries: 0, made_at: at, trying_since: at, next_at: at, claim: null,
     ended_at: null, why: null,
   })
+}
+
+/** What a letter that is about no ticket is about. */
+function about(order: MailOrder): string {
+  return order.kind === 'first report' ? `${order.problem}/${order.district ?? ''}` : ''
 }

@@ -1,5 +1,5 @@
 import {
-  advanceTicket, casebookCases, caseByLink, caseChanges, colleagueNotesOf, contactOf, contactReadsOf, type Db, ERASED, eraseContact, forgetMailWords, keepTicketSeek,
+  advanceTicket, casebookCases, caseByLink, caseChanges, colleagueNotesOf, contactOf, contactReadsOf, type Db, ERASED, eraseContact, forgetAskerOfReports, forgetMailWords, keepTicketSeek,
   markPhotosRemoved, overwriteCaseWords, overwriteReply, overwriteTicketWords, photosEverOf, questionsOf, repliesOf, resultsOf,
   samplesOf, ticketByCase, ticketChanges, type TicketWithTaker, treeSuggestionsOf,
 } from '../../store/index.js'
@@ -48,7 +48,7 @@ async function ticketData(db: Db, keys: Room['keys'], ticket: TicketWithTaker): 
 /**
  * Erases everything that the asker with this link wrote, sent or left, and all that was written back, what was kept of it
  * for the casebook and the tree among it; what was copied into trees/casebook is beyond its reach. The link is dead
- * afterwards. What was seen on the plant stays, without anybody to whom it belongs. False when no case has the link.
+ * afterwards. What was seen on the plant stays, and with it what the season counts, without anybody to whom it belongs. False when no case has the link.
  */
 export async function eraseAsker(room: PrivacyRoom, link: string): Promise<boolean> {
   const deadLink = Buffer.from(room.randomBytes(24)).toString('base64url')
@@ -58,6 +58,7 @@ export async function eraseAsker(room: PrivacyRoom, link: string): Promise<boole
     const at = room.now().toISOString()
     await overwriteCaseWords(db, row.id, deadLink, at)
     await markPhotosRemoved(db, row.id, at)
+    await forgetAskerOfReports(db, row.id)
     const ticket = await ticketByCase(db, row.id)
     if (ticket !== undefined) await eraseTicket(db, ticket, at)
     return true

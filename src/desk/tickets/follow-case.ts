@@ -7,6 +7,7 @@ import { dropKept } from '../casebook/keep.js'
 import { mailAbout } from '../mail/mail-about.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
+import { countTicket } from '../season/count-case.js'
 import { writeDown } from './happening.js'
 import { keepSought } from './sought.js'
 import { type Urgency, urgencyOf } from './urgency.js'
@@ -47,7 +48,7 @@ async function raise(
   room: Room, db: Db, ticket: TicketWithTaker, urgency: Urgency, isNewDanger: boolean, everyDanger: boolean,
 ): Promise<void> {
   const at = room.now().toISOString()
-  if (ticket.state === 'settled' && !(isNewDanger && await openAgain(db, ticket, at))) return
+  if (ticket.state === 'settled' && !(isNewDanger && await openAgain(room, db, ticket, at))) return
   const toldAnyway = everyDanger && isNewDanger
   if (ticket.urgent >= urgency.level && !toldAnyway) return
   await raiseTicket(db, ticket.id, urgency.level, urgency.why)
@@ -60,11 +61,12 @@ async function raise(
  * A danger told of after the answer is read by nobody unless the ticket waits again: for everybody, since whoever
  * settled it may be away. Nothing is lost when it fails: then somebody has moved the ticket at this very moment.
  */
-async function openAgain(db: Db, ticket: TicketWithTaker, at: string): Promise<boolean> {
+async function openAgain(room: Room, db: Db, ticket: TicketWithTaker, at: string): Promise<boolean> {
   const waiting = { state: 'waiting', taken_by: null, taken_at: null, settled_at: null, reply: null, waits_since: at } as const
   if (!await advanceTicket(db, ticket.id, ticket.version, waiting)) return false
   await writeDown(db, ticket.id, at, null, { kind: 'reopened' })
   await dropKept(db, ticket.id, at, null)
+  await countTicket(room, db, ticket)
   return true
 }
 

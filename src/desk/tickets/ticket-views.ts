@@ -53,7 +53,7 @@ export async function ticketView(room: Room, ticket: TicketWithTaker, who: Membe
     ticket: String(ticket.id), state: ticketStateOf(ticket), openedAt: ticket.opened_at, takenBy: ticket.taker,
     urgent: ticket.urgent > 0, ...standingOf(guide, ticket, room.now()), note: ticket.note, contactGiven: contact !== undefined,
     case: await showCase(room, file, who),
-    differential: likelyLines(guide, readCaseFile(guide, file).differential),
+    differential: likelyLines(guide, readCaseFile(guide, file).differential, file.plausible),
     history: (await ticketChanges(db, ticket.id)).map(historyLine),
     replies: await replyViews(db, ticket),
     questions: (await questionsOf(db, ticket.id)).map((row) => ({ ...questionView(guide, file, row, answered), by: row.by })),

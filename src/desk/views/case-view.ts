@@ -31,7 +31,7 @@ export function caseView(guide: Guide, own: Guide, file: CaseFile, beside: CaseB
     place: placeView(guide, own, file, reading),
     lines: filledLines(guide, file, reading),
     notes: beside.notes, photos: [...beside.photos],
-    step: stepView(guide, reading, checksToComeOf(guide, file)),
+    step: stepView(guide, reading, checksToComeOf(guide, file), file.plausible),
     ticket: beside.ticket, practice: file.practice,
     guide: guide.hash,
   })

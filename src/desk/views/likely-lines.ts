@@ -1,8 +1,10 @@
 import type { LikelyLine, ReasonLine } from '../../../shared/index.js'
 import type { Differential, Likely, Reason } from '../../engine/index.js'
 import { frequencyShares, type FrequencyWord, type Guide } from '../../guide/index.js'
+import { LEAST_TOLD, type Plausible } from '../../season/index.js'
 import { answerShown, checkNamed, problemNamed } from '../guide-names.js'
 import { wordingOf } from '../wording/index.js'
+import { movedLine } from './moved-line.js'
 
 /** A finding that moves the odds by less than a tenth either way says nothing worth reading. */
 const LEAST_WEIGHT = 0.1
@@ -11,12 +13,15 @@ const LEAST_WEIGHT = 0.1
 const OFTEN = 0.4
 
 /** The whole differential, most likely first. */
-export function likelyLines(guide: Guide, differential: Differential): LikelyLine[] {
-  return differential.map((likely) => likelyLine(guide, likely))
+export function likelyLines(guide: Guide, differential: Differential, plausible: readonly Plausible[] = []): LikelyLine[] {
+  return differential.map((likely) => likelyLine(guide, likely, plausible))
 }
 
-/** One ranked problem with its reasons, the weightiest first. */
-export function likelyLine(guide: Guide, { problem: name, probability, reasons }: Likely): LikelyLine {
+/**
+ * One ranked problem with its reasons, the weightiest first.
+ * @param plausible what the season moves; the line says so where it is about one of these
+ */
+export function likelyLine(guide: Guide, { problem: name, probability, reasons }: Likely, plausible: readonly Plausible[] = []): LikelyLine {
   const { notListed } = wordingOf(guide)
   const problem = name === null ? null : problemNamed(guide, name)
   const byWeight = [...reasons].sort((a, b) => Math.abs(b.weight) - Math.abs(a.weight))
@@ -26,7 +31,14 @@ export function likelyLine(guide: Guide, { problem: name, probability, reasons }
     probability: Math.min(1, Math.max(0, probability)),
     for: byWeight.filter(({ weight }) => weight >= LEAST_WEIGHT).map((reason) => reasonLine(guide, reason)),
     against: byWeight.filter(({ weight }) => weight <= -LEAST_WEIGHT).map((reason) => reasonLine(guide, reason)),
+    ...movedOf(name, plausible),
   }
+}
+
+/** What the season does to a problem, to be spread into its line; nothing where it does nothing worth a word. */
+export function movedOf(problem: string | null, plausible: readonly Plausible[]): Pick<LikelyLine, 'moved'> {
+  const own = plausible.find((one) => one.problem === problem)
+  return own === undefined || Math.abs(own.factor - 1) < LEAST_TOLD ? {} : { moved: movedLine(own) }
 }
 
 function reasonLine(guide: Guide, reason: Reason): ReasonLine {

@@ -1,10 +1,11 @@
 import type { CaseStep, SecondLookNote, TurnLine, WatchLine } from '../../../shared/index.js'
 import { type ChecksToCome, type Reading, reckonedReason, type SecondLook } from '../../engine/index.js'
 import type { Check, Guide } from '../../guide/index.js'
+import type { Plausible } from '../../season/index.js'
 import { checkNamed, hostNamed, problemNamed } from '../guide-names.js'
 import { adviceCard, checkCard, officeCall } from './cards.js'
 import { wordingOf } from '../wording/index.js'
-import { likelyLine, likelyLines } from './likely-lines.js'
+import { likelyLine, likelyLines, movedOf } from './likely-lines.js'
 
 /** Problems shown beside the leading one: those with at least this share, and no more than so many. */
 const WORTH_SHOWING = 0.01
@@ -13,8 +14,9 @@ const MOST_OTHERS = 3
 /**
  * The next step of a case as the screens show it.
  * @param left how many checks are still to come
+ * @param plausible what the season moved when the case was opened
  */
-export function stepView(guide: Guide, reading: Reading, left: ChecksToCome | null): CaseStep {
+export function stepView(guide: Guide, reading: Reading, left: ChecksToCome | null, plausible: readonly Plausible[] = []): CaseStep {
   const { step, differential } = reading
   switch (step.kind) {
     case 'red-flag':
@@ -32,19 +34,19 @@ export function stepView(guide: Guide, reading: Reading, left: ChecksToCome | nu
       const others = differential.filter((one) => one !== likely)
       return {
         kind: 'conclude', card: adviceCard(guide, host, problem, likely.probability),
-        others: worthShowing(guide, others), why: likelyLine(guide, likely),
-        turns: turnLines(guide, reading), watched: watchLines(guide, reading),
+        others: worthShowing(guide, others, plausible), why: likelyLine(guide, likely, plausible),
+        turns: turnLines(guide, reading), watched: watchLines(guide, reading, plausible),
       }
     }
     case 'hand-over':
       return {
-        kind: 'hand-over', because: becauseInWords(guide, step.because), likely: worthShowing(guide, differential),
+        kind: 'hand-over', because: becauseInWords(guide, step.because), likely: worthShowing(guide, differential, plausible),
         unsettled: step.unsettled.flatMap((name): Check[] => {
           const check = checkNamed(guide, name)
           return check === null ? [] : [check]
         }).map(checkCard),
         sample: step.sample === null ? null : checkCard(known(checkNamed(guide, step.sample), step.sample)),
-        watched: watchLines(guide, reading),
+        watched: watchLines(guide, reading, plausible),
       }
   }
 }
@@ -66,16 +68,16 @@ function turnLines(guide: Guide, { turns }: Reading): TurnLine[] {
   }))
 }
 
-function watchLines(guide: Guide, { watched, differential }: Reading): WatchLine[] {
+function watchLines(guide: Guide, { watched, differential }: Reading, plausible: readonly Plausible[]): WatchLine[] {
   return watched.map((id) => {
     const { name, watch } = known(problemNamed(guide, id), id)
     const probability = differential.find(({ problem }) => problem === id)?.probability ?? 0
-    return { problem: id, name, probability, escalate: watch?.escalate ?? '', call: officeCall(guide) }
+    return { problem: id, name, probability, escalate: watch?.escalate ?? '', call: officeCall(guide), ...movedOf(id, plausible) }
   })
 }
 
-function worthShowing(guide: Guide, differential: Reading['differential']) {
-  return likelyLines(guide, differential.filter(({ probability }) => probability >= WORTH_SHOWING).slice(0, MOST_OTHERS))
+function worthShowing(guide: Guide, differential: Reading['differential'], plausible: readonly Plausible[]) {
+  return likelyLines(guide, differential.filter(({ probability }) => probability >= WORTH_SHOWING).slice(0, MOST_OTHERS), plausible)
 }
 
 function known<T>(value: T | null, name: string): T {

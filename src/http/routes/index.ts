@@ -6,11 +6,12 @@ import { guideRoutes } from './guide-routes.js'
 import { mailRoutes } from './mail-routes.js'
 import { peopleRoutes } from './people-routes.js'
 import { photoRoutes } from './photo-routes.js'
+import { seasonRoutes } from './season-routes.js'
 import { serviceRoutes } from './service-routes.js'
 import { ticketRoutes } from './ticket-routes.js'
 
 /** Every route of the service, once. */
 export const routes: readonly Route[] = [
-  ...serviceRoutes, ...guideRoutes, ...caseRoutes, ...photoRoutes, ...callRoutes, ...ticketRoutes, ...mailRoutes, ...peopleRoutes,
+  ...serviceRoutes, ...guideRoutes, ...caseRoutes, ...photoRoutes, ...callRoutes, ...ticketRoutes, ...seasonRoutes, ...mailRoutes, ...peopleRoutes,
   ...administrationRoutes,
 ]

@@ -52,6 +52,7 @@ function aboutInWords({ about, ticket }: MailRow): string {
     case 'received': return `To the asker${of}, that it has arrived.`
     case 'asked back': return `To the asker${of}, that more is asked.`
     case 'answered': return `To the asker${of}, with the answer.`
+    case 'first report': return 'To whoever is on duty: the first report of a watch problem.'
     case 'urgent': return `To whoever is on duty: ticket ${ticket ?? ''} is urgent.`
   }
 }

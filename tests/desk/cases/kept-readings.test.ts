@@ -4,7 +4,7 @@ import { readCaseFile } from '../../../src/desk/cases/read-case-file.js'
 import { lettuceGuide } from '../../guide/lettuce-world.js'
 
 const file = (answer: string) => ({
-  askedOn: '2026-05-14', district: 'eastmere',
+  askedOn: '2026-05-14', district: 'eastmere', plausible: [],
   evidence: {
     redFlags: [], carriedOn: false, start: { host: 'lettuce', node: null }, findings: [{ check: 'leaf-top', answer, from: 'asked' as const }],
   },
@@ -44,14 +44,15 @@ describe('readings that are kept', () => {
     expect(reckoned).toEqual(['0'])
   })
 
-  it('of a case are those of its evidence as it is, its day and its district, and of the guide of now', () => {
+  it('of a case are those of its evidence as it is, its day, its district and what the season made of it, and of the guide of now', () => {
     const guide = lettuceGuide()
     const pale = readCaseFile(guide, file('pale patches'))
     expect(readCaseFile(guide, file('pale patches'))).toBe(pale)
     const brown = readCaseFile(guide, file('brown edges'))
     expect(brown.differential[0]?.problem).toBe('tipburn')
     expect(pale.differential[0]?.problem).toBe('downy-mildew')
-    for (const otherwise of [{ ...file('pale patches'), askedOn: '2026-06-14' }, { ...file('pale patches'), district: null }]) {
+    for (const otherwise of [{ ...file('pale patches'), askedOn: '2026-06-14' }, { ...file('pale patches'), district: null },
+      { ...file('pale patches'), plausible: [{ problem: 'tipburn', factor: 2, reasons: [] }] }]) {
       expect(readCaseFile(guide, otherwise)).not.toBe(pale)
     }
     const anew = lettuceGuide({ 'problems/tipburn.yaml': (text) => text.replace('brown edges: almost always', 'pale patches: almost always, brown edges: sometimes') })
