@@ -1,5 +1,6 @@
 import type { LikelyLine } from '../../../shared/index.js'
 import { Reasons } from '../case/likely-list.js'
+import { MovedNote } from '../case/moved-note.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 import { shareMoves, type ShareMove } from './share-moves.js'
 
@@ -33,6 +34,7 @@ export function WeighedList({ differential, before }: WeighedListProps) {
               </svg>
             </div>
             {line.problem !== null && line.what !== '' && <p class="hint">{line.what}</p>}
+            <MovedNote moved={line.moved} />
             {place < MOST_REASONED ? <Reasons line={line} /> : (line.for.length > 0 || line.against.length > 0) && (
               <details><summary>{wording.likely.reasons}</summary><Reasons line={line} /></details>
             )}

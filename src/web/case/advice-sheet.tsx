@@ -5,6 +5,7 @@ import { useSpoken, useWording } from '../wording/language.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 import { PhoneLink } from './flag-cards.js'
 import { LikelyList, Reasons } from './likely-list.js'
+import { MovedNote } from './moved-note.js'
 import { monthRuns, seasonsNamed } from './time-of-year.js'
 import { Told } from './told.js'
 import { TurnList } from './turn-list.js'
@@ -62,6 +63,7 @@ export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, on
         <div>
           <p><Told text={card.what} />{card.agent !== null && <> {words.cause}: <i>{card.agent}</i>.</>}</p>
           <Reasons line={why} />
+          <MovedNote moved={why.moved} />
           {why.against.length === 0 && why.for.length > 0 && <p class="hint">{words.nothingAgainst}</p>}
         </div>
       </div>

@@ -1,5 +1,6 @@
 import type { LikelyLine, ReasonLine } from '../../../shared/index.js'
 import { useSheetWording } from '../wording/sheet-language.js'
+import { MovedNote } from './moved-note.js'
 import { Told } from './told.js'
 
 /**
@@ -24,6 +25,7 @@ export function LikelyList({ likely, title, reasons }: { readonly likely: readon
               </svg>
             </div>
             {line.problem !== null && line.what !== '' && <p class="hint"><Told text={line.what} /></p>}
+            <MovedNote moved={line.moved} />
             {reasons && (place < MOST_REASONED ? <Reasons line={line} /> : <FoldedReasons line={line} />)}
           </li>
         ))}
