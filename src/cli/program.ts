@@ -8,6 +8,7 @@ import { peopleCommand } from './commands/people.js'
 import { proofCommand } from './commands/proof.js'
 import { replayCommand } from './commands/replay.js'
 import { reportCommand } from './commands/report.js'
+import { seasonCommand } from './commands/season.js'
 import { serveCommand } from './commands/serve.js'
 import { suggestCommand } from './commands/suggest.js'
 import { translateCommand } from './commands/translate.js'
@@ -34,6 +35,7 @@ export function program(): Command {
     .addCommand(weatherCommand())
     .addCommand(exportCommand())
     .addCommand(eraseCommand())
+    .addCommand(seasonCommand())
   inheritSettings(frondline)
   return frondline
 }

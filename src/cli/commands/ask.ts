@@ -1,12 +1,14 @@
 import { Command, InvalidArgumentError } from 'commander'
 import { z } from 'zod'
-import { likelyLine, sprayInWords } from '../../desk/index.js'
-import { type Evidence, type Likely, readCase, type Reading, withFinding } from '../../engine/index.js'
+import { likelyLine, plausibleHere, settingOf, sprayInWords } from '../../desk/index.js'
+import { type Evidence, type Likely, readCase, type Reading, type Setting, withFinding } from '../../engine/index.js'
 import { CANT_LOOK, type Guide, type HostId, NOT_SURE } from '../../guide/index.js'
+import type { Plausible } from '../../season/index.js'
 import { buildMatchIndex, findingsFor, type MatchIndex, matchQuestion } from '../../match/index.js'
 import { DEFAULT_TREES, requireGuide } from '../guide-option.js'
 import { openLinePrompt } from '../line-prompt.js'
-import { print, today } from '../terminal.js'
+import { notice, print, today } from '../terminal.js'
+import { withStore } from '../with-store.js'
 
 /** `frondline ask`: walks one case in the terminal, from the question to the advice or the hand-over. Nothing is kept. */
 export function askCommand(): Command {
@@ -15,12 +17,16 @@ export function askCommand(): Command {
     .argument('[words...]', 'the question; asked for when left out')
     .option('--trees <dir>', 'folder that holds the guide', DEFAULT_TREES)
     .option('--on <date>', 'date of the question, like 2026-05-14', isoDate, today())
+    .option('--district <name>', 'district of the asker, like holt-fen: weighs what the store of the service says of its season (see people --help for where that is)')
     .addHelpText('after', '\nAt each check type the number of an answer, n for not sure, c for can\'t look now, b to change the last answer, q to stop.')
-    .action(async (words: string[], options: { trees: string; on: string }) => {
+    .action(async (words: string[], options: { trees: string; on: string; district?: string }) => {
       const guide = await requireGuide(options.trees)
+      const plausible = options.district === undefined ? [] : await seasonIn(guide, options.district, options.on)
+      if (plausible === null) return
+      const setting = settingOf(guide, { askedOn: options.on, district: options.district ?? null, plausible })
       const lines = openLinePrompt(process.stdin, process.stdout)
       try {
-        await walk(guide, buildMatchIndex(guide), words.join(' '), options.on, async (text) => {
+        await walk(guide, buildMatchIndex(guide), words.join(' '), { setting, plausible }, async (text) => {
           const line = await lines.ask(text)
           if (line === null) throw new InputEnded()
           return line
@@ -41,7 +47,25 @@ function isoDate(text: string): string {
   throw new InvalidArgumentError('Expected a date like 2026-05-14.')
 }
 
-async function walk(guide: Guide, index: MatchIndex, given: string, on: string, prompt: (text: string) => Promise<string>): Promise<void> {
+/** What the season of the service's store says of a district, or null when there is none: that is said then. */
+async function seasonIn(guide: Guide, district: string, on: string): Promise<readonly Plausible[] | null> {
+  if (!guide.region.districts.has(district)) {
+    notice(`The region has no district "${district}". Expected one of: ${[...guide.region.districts.keys()].join(', ')}.`)
+    process.exitCode = 1
+    return null
+  }
+  const found: { plausible: readonly Plausible[] | null } = { plausible: null }
+  await withStore(async ({ db }) => { found.plausible = await plausibleHere(guide, db, district, on) })
+  return found.plausible
+}
+
+/** When and where it is asked, and what the season says there. */
+interface Here {
+  readonly setting: Setting
+  readonly plausible: readonly Plausible[]
+}
+
+async function walk(guide: Guide, index: MatchIndex, given: string, here: Here, prompt: (text: string) => Promise<string>): Promise<void> {
   const words = given !== '' ? given : await prompt('What is wrong, in your own words?\n> ')
   const matched = matchQuestion(index, words)
   let evidence: Evidence = { redFlags: matched.redFlags.map(({ redFlag }) => redFlag), carriedOn: false, start: null, findings: [] }
@@ -52,7 +76,7 @@ async function walk(guide: Guide, index: MatchIndex, given: string, on: string, 
     ...matched.hosts.slice(0, 3).map(({ host }) => ({ host, node: null, label: `${nameOf(guide, host)}: something else` })),
   ]
   for (;;) {
-    const reading = readCase(guide, evidence, { on, district: null })
+    const reading = readCase(guide, evidence, here.setting)
     switch (reading.step.kind) {
       case 'red-flag': {
         const goOn = showCards(guide, reading)
@@ -99,7 +123,7 @@ async function walk(guide: Guide, index: MatchIndex, given: string, on: string, 
       }
       case 'conclude':
       case 'hand-over':
-        showEnd(guide, reading)
+        showEnd(guide, reading, here.plausible)
         return
     }
   }
@@ -126,7 +150,7 @@ function prohibition(line: string): string {
   return /^(do not|don[’']t|never|you must not|nobody|no one|nothing|avoid)\b/i.test(line.trim()) ? `  - ${line}` : `  - Do not: ${line}`
 }
 
-function showEnd(guide: Guide, reading: Reading): void {
+function showEnd(guide: Guide, reading: Reading, plausible: readonly Plausible[]): void {
   const { step, differential } = reading
   if (step.kind === 'conclude') {
     const problem = guide.problems[guide.problemNumbers.get(step.problem) ?? -1]
@@ -135,7 +159,7 @@ function showEnd(guide: Guide, reading: Reading): void {
     const list = (title: string, lines: readonly string[]): string[] => (lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  - ${line}`)])
     print(
       '', problem.advice.bottomLine, '', `Most likely: ${problem.name} (${percent(likely?.probability ?? 0)}). ${problem.what}`,
-      ...list('Why', likely === undefined ? [] : reasonsOf(guide, likely)),
+      ...list('Why', likely === undefined ? [] : reasonsOf(guide, likely, plausible)),
       ...list('Do now', problem.advice.doNow), ...list('Not worth doing', problem.advice.notWorthDoing),
       ...list('Next year', problem.advice.nextYear), ...list('Spray', [sprayInWords(problem.advice.spray)]), ...list('Take care', problem.cautions),
       ...(problem.watch === null ? [] : ['', `To be reported: ${problem.watch.escalate}`]),
@@ -143,16 +167,18 @@ function showEnd(guide: Guide, reading: Reading): void {
   } else if (step.kind === 'hand-over') {
     print('', `${step.because} A specialist should see this.`, '', 'So far it could be:')
   }
-  print(...differential.slice(0, 3).map(({ problem, probability }) =>
-    `  ${percent(probability).padStart(5)}  ${problem === null ? 'something not listed here' : guide.problems[guide.problemNumbers.get(problem) ?? -1]?.name ?? problem}`))
+  print(...differential.slice(0, 3).map((likely) => {
+    const { problem, name, moved } = likelyLine(guide, likely, plausible)
+    return `  ${percent(likely.probability).padStart(5)}  ${problem === null ? 'something not listed here' : name}${moved === undefined ? '' : `, ${moved.words}`}`
+  }))
 }
 
 /** The findings for and against, in plain words. */
-function reasonsOf(guide: Guide, likely: Likely): string[] {
-  const line = likelyLine(guide, likely)
+function reasonsOf(guide: Guide, likely: Likely, plausible: readonly Plausible[]): string[] {
+  const line = likelyLine(guide, likely, plausible)
   const plain = (side: string, { ask, answer, seen }: typeof line.for[number]): string =>
     `${side}: ${ask} ${answer}${seen === null ? '' : ` (${seen} seen with it)`}`
-  return [...line.for.map((reason) => plain('for', reason)), ...line.against.map((reason) => plain('against', reason))]
+  return [...line.for.map((reason) => plain('for', reason)), ...line.against.map((reason) => plain('against', reason)), ...(line.moved === undefined ? [] : [line.moved.words])]
 }
 
 function problemName(guide: Guide, problem: string): string {
