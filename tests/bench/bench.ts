@@ -3,6 +3,7 @@ import { engineBench } from './engine-bench.js'
 import { httpBench } from './http-bench.js'
 import { keysBench } from './keys-bench.js'
 import { matchBench } from './match-bench.js'
+import { seasonCountsBench } from './season-counts-bench.js'
 import { soybeanBench } from './soybean-bench.js'
 import { weatherBench } from './weather-bench.js'
 
@@ -10,7 +11,7 @@ const [name, ...flags] = process.argv.slice(2)
 /** `--minutes N`: for how long the memory of the service is looked at. */
 const minutes = flags.includes('--minutes') ? Number(flags[flags.indexOf('--minutes') + 1]) : 1
 
-const benches: Readonly<Record<string, (json: boolean) => void | Promise<void>>> = { engine: engineBench, http: (json) => httpBench(json, minutes), keys: keysBench, match: matchBench, season: weatherBench, soybean: soybeanBench }
+const benches: Readonly<Record<string, (json: boolean) => void | Promise<void>>> = { engine: engineBench, http: (json) => httpBench(json, minutes), keys: keysBench, match: matchBench, season: weatherBench, 'season-counts': seasonCountsBench, soybean: soybeanBench }
 
 const bench = name === undefined ? undefined : benches[name]
 if (bench === undefined) {

@@ -55,7 +55,7 @@ async function seasonIn(guide: Guide, district: string, on: string): Promise<rea
     return null
   }
   const found: { plausible: readonly Plausible[] | null } = { plausible: null }
-  await withStore(async ({ db }) => { found.plausible = await plausibleHere(guide, db, district, on) })
+  await withStore(async ({ db }) => { found.plausible = await plausibleHere({ db, now: () => new Date() }, guide, district, on) })
   return found.plausible
 }
 

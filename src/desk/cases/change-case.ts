@@ -1,5 +1,5 @@
-import type { Reading } from '../../engine/index.js'
 import type { CaseView } from '../../../shared/index.js'
+import type { Reading } from '../../engine/index.js'
 import {
   advanceCase, announceCase, appendCaseChange, type CaseChangeRow, caseChangesSince, type Db, ticketByCase,
 } from '../../store/index.js'

@@ -45,7 +45,7 @@ export async function openCase(room: Room, { words, district, key, practice, lan
     revision: 0, words: [words], matched, openedAt, askedOn: worked?.on ?? openedAt.slice(0, 10), district: opening.district, language,
     evidence: { redFlags: [...redFlags], carriedOn: false, start: null, findings: [...findings] },
     callOf: opening.callOf, practice: opening.practice,
-    plausible: worked === null ? await plausibleHere(guide, room.db, opening.district, openedAt.slice(0, 10)) : [],
+    plausible: worked === null ? await plausibleHere(room, guide, opening.district, openedAt.slice(0, 10)) : [],
   }
   const file = await room.db.transaction().execute(async (db): Promise<CaseFile> => {
     // Both sendings of one opening may be under way at once; the second waits for the first to be kept.

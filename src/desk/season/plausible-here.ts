@@ -1,7 +1,9 @@
 import type { Guide } from '../../guide/index.js'
-import { isoWeekOf, plausibilities, type Plausible, RECENT_WEEKS, weekAfter, type WeatherSummary } from '../../season/index.js'
-import { countReports, type Db } from '../../store/index.js'
+import { isoWeekOf, plausibilities, type Plausible, RECENT_WEEKS, weekAfter } from '../../season/index.js'
+import { countReports } from '../../store/index.js'
+import type { Room } from '../room.js'
 import { presenceWords } from './presence-desk.js'
+import { weatherNow } from './weather-now.js'
 
 /**
  * What the season makes likelier or less likely in a district on a day; nothing where no district is named. It is taken
@@ -9,10 +11,11 @@ import { presenceWords } from './presence-desk.js'
  * somebody has read, and the bench must see what the asker saw. Day and district are fixed by then, and what is kept is
  * of every plant, so that a change of plant later is weighed by the same day.
  */
-export async function plausibleHere(guide: Guide, db: Db, district: string | null, day: string): Promise<Plausible[]> {
+export async function plausibleHere(room: Pick<Room, 'db' | 'now'>, guide: Guide, district: string | null, day: string): Promise<Plausible[]> {
   if (district === null) return []
   const until = isoWeekOf(day)
-  const [recent, presence] = [await countReports(db, { from: weekAfter(until, 1 - RECENT_WEEKS), until, district }), await presenceWords(db)]
-  const weather: WeatherSummary | null = null
+  const recent = await countReports(room.db, { from: weekAfter(until, 1 - RECENT_WEEKS), until, district })
+  const presence = await presenceWords(room.db)
+  const weather = await weatherNow(room, guide, district, day)
   return plausibilities(guide, { district, on: day, recent, presence, weather })
 }
