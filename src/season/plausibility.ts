@@ -9,13 +9,16 @@ import type { WeeklyCount } from './reports/weekly-counts.js'
 import { weatherFactor, weatherMoves } from './weather/moves.js'
 import type { WeatherSummary } from './weather/summary.js'
 
+/** Recent reports of one problem on one host in one week. */
+type Recent = Pick<WeeklyCount, 'problem' | 'host' | 'reports' | 'cases'> & { readonly week: string }
+
 /** What is known of a district on a day. */
 export interface SeasonHere {
   readonly district: string
   /** ISO date. */
   readonly on: string
   /** Reports in the district in the recent weeks, whatever the host. */
-  readonly recent: readonly (Pick<WeeklyCount, 'problem' | 'host' | 'reports' | 'cases'> & { readonly week: string })[]
+  readonly recent: readonly Recent[]
   /** Everything said of watch problems, in the order in which it was said. */
   readonly presence: readonly PresenceChange[]
   /** What the station of the district has recorded; null where there is none. */
@@ -36,8 +39,10 @@ export interface Plausible {
  */
 export function plausibilities(guide: Guide, here: SeasonHere): Plausible[] {
   const expected = expectedReports(guide, here.recent)
+  const reported = new Map<string, Recent[]>()
+  for (const one of here.recent) reported.set(one.problem, [...(reported.get(one.problem) ?? []), one])
   return guide.problems.flatMap((problem) => {
-    const moves = [...presenceMoves(guide, problem, here), ...reportMoves(guide, problem, here, expected)]
+    const moves = [...presenceMoves(guide, problem, here), ...reportMoves(guide, problem, here, reported.get(problem.id) ?? [], expected)]
     const weather = here.weather === null ? [] : weatherMoves(problem, here.weather)
     const told = [...moves, ...weather].filter(({ factor }) => Math.abs(factor - 1) >= LEAST_TOLD)
     return told.length === 0 ? [] : [{
@@ -71,8 +76,9 @@ function presenceMoves(guide: Guide, problem: Problem, { district, on, presence 
  * drawn towards 1 as a gamma prior of weight k draws a relative risk (Clayton & Kaldor 1987, Biometrics 43:671-681,
  * from memory), and capped.
  */
-function reportMoves(guide: Guide, problem: Problem, { district, on, recent }: SeasonHere, expected: ReadonlyMap<number, number>): Move[] {
-  const own = recent.filter((one) => one.problem === problem.id)
+function reportMoves(
+  guide: Guide, problem: Problem, { district, on }: SeasonHere, own: readonly Recent[], expected: ReadonlyMap<number, number>,
+): Move[] {
   const count = own.reduce((sum, { reports }) => sum + reports, 0)
   const ratio = (count + REPORTS_THE_GUIDE_WEIGHS) / ((expected.get(problem.number) ?? 0) + REPORTS_THE_GUIDE_WEIGHS)
   if (own.length === 0 || ratio <= 1) return []

@@ -1,6 +1,6 @@
 import type { PlausibleTable, ProblemSeason, RiseLine, SeasonSearch, SeasonView, WeekCounts, WeeksSearch } from '../../../shared/index.js'
 import type { Guide } from '../../guide/index.js'
-import { earlierYears, type IsoWeek, isoWeekOf, type RiseVerdict, sameWeekBefore, unusualRise, weekAfter, weeksBetween } from '../../season/index.js'
+import { earlierYears, type IsoWeek, isoWeekOf, type RisePlan, risePlan, type RiseVerdict, sameWeekBefore, sameWeeksBefore, unusualRise, weekAfter, weeksBetween } from '../../season/index.js'
 import { type CountRow, countReports, firstCountedWeek } from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
 import { hostNamed, problemNamed } from '../guide-names.js'
@@ -42,8 +42,11 @@ export async function showSeason({ db, knowledge, now }: SeasonRoom, { district,
   const byProblem = new Map<string, CountRow[]>()
   for (const row of rows) byProblem.set(row.problem, [...(byProblem.get(row.problem) ?? []), row])
   const weeks = weeksBetween(from, until)
+  const beside = recordsFrom === null ? null : {
+    weeks: weeks.map((week) => ({ week, sameWeeks: sameWeeksBefore(week, recordsFrom, YEARS_BACK) })), plan: risePlan(until, recordsFrom),
+  }
   const problems = [...byProblem].flatMap(([problem, own]) => (
-    recordsFrom === null || !own.some(({ week }) => week >= from) ? [] : [problemSeason(guide, problem, district ?? null, own, weeks, recordsFrom)]))
+    beside === null || !own.some(({ week }) => week >= from) ? [] : [problemSeason(guide, problem, district ?? null, own, beside)]))
   const lately = ({ weeks: shown }: ProblemSeason) => shown.slice(-4).reduce((sum, { reports }) => sum + reports, 0)
   problems.sort((a, b) => lately(b) - lately(a) || a.name.localeCompare(b.name, 'en'))
   return { district: district ?? null, from, until, recordsFrom, problems }
@@ -54,14 +57,20 @@ export async function showPlausible(room: SeasonRoom, district: string): Promise
   const { guide } = room.knowledge()
   const on = today(room.now)
   const districtName = knownDistrict(guide, district)
-  const problems = (await plausibleHere(guide, room.db, district, on)).map((plausible) => ({
+  const problems = (await plausibleHere(room, guide, district, on)).map((plausible) => ({
     problem: plausible.problem, name: problemNamed(guide, plausible.problem)?.name ?? plausible.problem, moved: movedLine(plausible),
   }))
   return { district, districtName, on, problems: problems.sort((a, b) => b.moved.factor - a.moved.factor || a.name.localeCompare(b.name, 'en')) }
 }
 
+/** What every problem's weeks are held against: worked out once. */
+interface Beside {
+  readonly weeks: readonly { readonly week: IsoWeek; readonly sameWeeks: readonly IsoWeek[] }[]
+  readonly plan: RisePlan
+}
+
 function problemSeason(
-  guide: Guide, id: string, district: string | null, rows: readonly CountRow[], weeks: readonly IsoWeek[], recordsFrom: IsoWeek,
+  guide: Guide, id: string, district: string | null, rows: readonly CountRow[], { weeks, plan }: Beside,
 ): ProblemSeason {
   const problem = problemNamed(guide, id)
   const byWeek = new Map<string, { reports: number; cases: number; settled: number }>()
@@ -70,15 +79,13 @@ function problemSeason(
     byWeek.set(week, { reports: (so?.reports ?? 0) + reports, cases: (so?.cases ?? 0) + cases, settled: (so?.settled ?? 0) + settled })
   }
   const counts = new Map([...byWeek].map(([week, { reports }]) => [week, reports]))
-  const last = weeks.at(-1)
-  if (last === undefined) throw new Error('A season has at least one week.')
   return {
     problem: id, name: problem?.name ?? id, watch: problem?.watch != null, district,
-    weeks: weeks.map((week) => {
-      const { years, usual } = earlierYears(counts, week, recordsFrom, YEARS_BACK)
+    weeks: weeks.map(({ week, sameWeeks }) => {
+      const { years, usual } = earlierYears(counts, sameWeeks)
       return { week, ...byWeek.get(week) ?? { reports: 0, cases: 0, settled: 0 }, usual: usual === null ? null : { ...usual, years: years.length } }
     }),
-    rise: riseLine(unusualRise(counts, last, recordsFrom)),
+    rise: riseLine(unusualRise(counts, plan)),
   }
 }
 

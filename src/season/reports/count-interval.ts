@@ -1,4 +1,4 @@
-import { gammaP } from './gamma.js'
+import { gammaDensity, gammaP } from './gamma.js'
 
 /** A mean count with the values between which it lies with the confidence asked for. */
 export interface CountInterval {
@@ -20,21 +20,34 @@ const NEXT_TO_NOTHING = 0.01
 export function countInterval(count: number, confidence = 0.95): CountInterval {
   if (!(count >= 0)) throw new Error(`A count is 0 or more, not ${count}.`)
   if (!(confidence > 0 && confidence < 1)) throw new Error(`A confidence is between 0 and 1, not ${confidence}.`)
+  const key = `${count} ${confidence}`
+  const known = kept.get(key)
+  if (known !== undefined) return known
   const tail = (1 - confidence) / 2
-  return {
-    low: count < NEXT_TO_NOTHING ? 0 : meanWhere((mean) => gammaP(count, mean) - tail, count),
-    high: meanWhere((mean) => gammaP(count + 1, mean) - (1 - tail), count + 1),
+  const interval = {
+    low: count < NEXT_TO_NOTHING ? 0 : meanWhere(count, tail),
+    high: meanWhere(count + 1, 1 - tail),
   }
+  if (Number.isInteger(count) && kept.size < MOST_KEPT) kept.set(key, interval)
+  return interval
 }
 
-/** Where a function of the mean that rises through 0 does so, by halving. */
-function meanWhere(rising: (mean: number) => number, near: number): number {
-  let [below, above] = [0, near + 1]
-  while (rising(above) < 0) above *= 2
-  for (let turn = 0; turn < 200 && above - below > 1e-12 * above; turn++) {
-    const middle = (below + above) / 2
-    if (rising(middle) < 0) below = middle
-    else above = middle
+/** Small whole counts are asked for again and again; so many are remembered, no more. */
+const kept = new Map<string, CountInterval>()
+const MOST_KEPT = 2000
+
+/** The mean at which P(a, mean) is this share: Newton's steps, halved where they would leave the bounds known so far. */
+function meanWhere(a: number, share: number): number {
+  let [below, above, mean] = [0, Infinity, a]
+  for (let turn = 0; turn < 100; turn++) {
+    const off = gammaP(a, mean) - share
+    if (off < 0) below = mean
+    else above = mean
+    const step = off / gammaDensity(a, mean)
+    const next = mean - step
+    const held = next > below && next < above ? next : above === Infinity ? 2 * mean : (below + above) / 2
+    if (Math.abs(held - mean) <= 1e-12 * mean) return held
+    mean = held
   }
-  return (below + above) / 2
+  return mean
 }

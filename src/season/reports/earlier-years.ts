@@ -11,14 +11,20 @@ export interface EarlierYears {
 }
 
 /**
- * What the same week brought in earlier years.
+ * The same week of the years before, the last one first.
  * @param firstWeek when the records begin: years before it are not on record
  * @param most how many years back at most
  */
-export function earlierYears(counts: CountsByWeek, week: IsoWeek, firstWeek: IsoWeek, most = 5): EarlierYears {
-  const years = Array.from({ length: most }, (_, back) => sameWeekBefore(week, back + 1))
-    .filter((same) => same >= firstWeek)
-    .map((same) => ({ week: same, reports: counts.get(same) ?? 0 }))
+export function sameWeeksBefore(week: IsoWeek, firstWeek: IsoWeek, most = 5): IsoWeek[] {
+  return Array.from({ length: most }, (_, back) => sameWeekBefore(week, back + 1)).filter((same) => same >= firstWeek)
+}
+
+/**
+ * What the same week brought in earlier years.
+ * @param sameWeeks of the years on record, from `sameWeeksBefore`: worked out once for all problems of a page
+ */
+export function earlierYears(counts: CountsByWeek, sameWeeks: readonly IsoWeek[]): EarlierYears {
+  const years = sameWeeks.map((week) => ({ week, reports: counts.get(week) ?? 0 }))
   if (years.length === 0) return { years, usual: null }
   const total = years.reduce((sum, { reports }) => sum + reports, 0)
   const { low, high } = countInterval(total)

@@ -16,6 +16,11 @@ export function gammaP(a: number, x: number): number {
   return x < a + 1 ? front * series(a, x) : 1 - front * fraction(a, x)
 }
 
+/** How fast P(a, x) rises with x: the density of the gamma distribution of shape a, for x above 0. */
+export function gammaDensity(a: number, x: number): number {
+  return Math.exp((a - 1) * Math.log(x) - x - logGamma(a))
+}
+
 function series(a: number, x: number): number {
   let term = 1 / a
   let sum = term

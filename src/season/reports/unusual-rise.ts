@@ -45,34 +45,50 @@ const LEAST_DEVIATION = 0.5
  * standard deviations. It knows no season: where a problem comes back every spring, the first weeks are called a rise.
  *
  * With fewer than nine weeks on record, nothing is said.
- * @param firstWeek when the records begin: a week after it that is left out had no report
+ * @param plan from `risePlan`
  */
-export function unusualRise(counts: CountsByWeek, week: IsoWeek, firstWeek: IsoWeek): RiseVerdict {
-  const years = wholeYears(week, firstWeek)
-  if (years >= YEARS) {
-    const baseline = Array.from({ length: YEARS }, (_, back) => sameWeekBefore(week, back + 1))
-      .flatMap((same) => [-PERIOD, 0, PERIOD].map((shift) => periodCount(counts, weekAfter(same, shift))))
-    return verdict('historical limits', periodCount(counts, week), baseline, years)
-  }
-  if (firstWeek > weekAfter(week, -(BASELINE + GAP))) {
-    return { method: null, isUnusual: false, count: counts.get(week) ?? 0, mean: null, limit: null, years }
-  }
-  const baseline = Array.from({ length: BASELINE }, (_, back) => counts.get(weekAfter(week, -GAP - 1 - back)) ?? 0)
-  return verdict('C2', counts.get(week) ?? 0, baseline, years)
-}
-
-function verdict(method: 'historical limits' | 'C2', count: number, baseline: readonly number[], years: number): RiseVerdict {
+export function unusualRise(counts: CountsByWeek, { method, periods, now, years }: RisePlan): RiseVerdict {
+  const count = totalOf(counts, now)
+  if (method === null) return { method, isUnusual: false, count, mean: null, limit: null, years }
+  const baseline = periods.map((period) => totalOf(counts, period))
   const mean = baseline.reduce((sum, value) => sum + value, 0) / baseline.length
   const variance = baseline.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (baseline.length - 1)
   const limit = mean + DEVIATIONS[method] * Math.max(LEAST_DEVIATION, Math.sqrt(variance))
   return { method, isUnusual: count > limit && count >= FEWEST, count, mean, limit, years }
 }
 
-/** The reports of the four weeks that end with this one. */
-function periodCount(counts: CountsByWeek, week: IsoWeek): number {
-  let sum = 0
-  for (let back = 0; back < PERIOD; back++) sum += counts.get(weekAfter(week, -back)) ?? 0
-  return sum
+/** Which weeks are held against which, by the method that the records allow. */
+export interface RisePlan {
+  readonly method: RiseVerdict['method']
+  /** The weeks of each period of the baseline. */
+  readonly periods: readonly (readonly IsoWeek[])[]
+  /** The weeks looked at. */
+  readonly now: readonly IsoWeek[]
+  readonly years: number
+}
+
+/**
+ * Works out, once for all problems of a page, what a week is held against.
+ * @param firstWeek when the records begin: a week after it that is left out of the counts had no report
+ */
+export function risePlan(week: IsoWeek, firstWeek: IsoWeek): RisePlan {
+  const years = wholeYears(week, firstWeek)
+  if (years >= YEARS) {
+    const periods = Array.from({ length: YEARS }, (_, back) => sameWeekBefore(week, back + 1))
+      .flatMap((same) => [-PERIOD, 0, PERIOD].map((shift) => periodOf(weekAfter(same, shift))))
+    return { method: 'historical limits', periods, now: periodOf(week), years }
+  }
+  if (firstWeek > weekAfter(week, -(BASELINE + GAP))) return { method: null, periods: [], now: [week], years }
+  return { method: 'C2', periods: Array.from({ length: BASELINE }, (_, back) => [weekAfter(week, -GAP - 1 - back)]), now: [week], years }
+}
+
+/** The four weeks that end with this one. */
+function periodOf(week: IsoWeek): IsoWeek[] {
+  return Array.from({ length: PERIOD }, (_, back) => weekAfter(week, -back))
+}
+
+function totalOf(counts: CountsByWeek, weeks: readonly IsoWeek[]): number {
+  return weeks.reduce((sum, week) => sum + (counts.get(week) ?? 0), 0)
 }
 
 /** Years before this week for which the whole baseline is on record. */
