@@ -104,16 +104,21 @@ export const ProblemSeason = z.object({
 
 export const SeasonSearch = z.object({
   district: orNothing(Name),
+  /** One problem alone. */
+  problem: orNothing(Name),
   /** The last week shown; this week when left out. */
   until: orNothing(Week),
 })
 
-/** Every problem with reports in the year that ends with one week, the most reports in its last four weeks first. */
+/**
+ * The problems that were reported in the year that ends with one week: those that rise unusually first, then by reports in
+ * the last four weeks, then in the year. At most sixty; `more` says how many are left out.
+ */
 export const SeasonView = z.object({
   district: z.string().nullable(), from: Week, until: Week,
   /** The first week on record; null while there is none. */
   recordsFrom: Week.nullable(),
-  problems: z.array(ProblemSeason),
+  problems: z.array(ProblemSeason), more: z.number().int(),
 }).meta({ id: 'SeasonView' })
 
 /** The first report of a watch problem in a district in an ISO year. */

@@ -1,6 +1,6 @@
-import type { PlausibleTable, ProblemSeason, RiseLine, SeasonSearch, SeasonView, WeekCounts, WeeksSearch } from '../../../shared/index.js'
+import type { PlausibleTable, RiseLine, SeasonSearch, SeasonView, WeekCounts, WeeksSearch } from '../../../shared/index.js'
 import type { Guide } from '../../guide/index.js'
-import { earlierYears, type IsoWeek, isoWeekOf, type RisePlan, risePlan, type RiseVerdict, sameWeekBefore, sameWeeksBefore, unusualRise, weekAfter, weeksBetween } from '../../season/index.js'
+import { earlierYears, isoWeekOf, risePlan, type RiseVerdict, sameWeekBefore, sameWeeksBefore, unusualRise, weekAfter, weeksBetween } from '../../season/index.js'
 import { type CountRow, countReports, firstCountedWeek } from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
 import { hostNamed, problemNamed } from '../guide-names.js'
@@ -13,6 +13,8 @@ type SeasonRoom = Pick<Room, 'db' | 'knowledge' | 'now'>
 /** Weeks of one page, and of a list that says no weeks. */
 const WEEKS_SHOWN = 53
 const WEEKS_LISTED = 104
+/** More would be no page to look at; any one problem may be asked for. */
+const MOST_SHOWN = 60
 /** Earlier years that a week is held against; the outbreak method needs as many. */
 const YEARS_BACK = 5
 
@@ -29,27 +31,37 @@ export async function weekCounts({ db, knowledge, now }: SeasonRoom, search: Wee
   }
 }
 
-/** The year of every problem that was reported in it, beside earlier years, with rises marked. */
-export async function showSeason({ db, knowledge, now }: SeasonRoom, { district, until: wanted }: SeasonSearch): Promise<SeasonView> {
+/** The year of the problems that were reported in it, beside earlier years, with rises marked. */
+export async function showSeason({ db, knowledge, now }: SeasonRoom, { district, problem, until: wanted }: SeasonSearch): Promise<SeasonView> {
   const { guide } = knowledge()
   if (district !== undefined) knownDistrict(guide, district)
   const until = weekAfter(wanted ?? isoWeekOf(today(now)), 0)
   const from = weekAfter(until, 1 - WEEKS_SHOWN)
   const first = await firstCountedWeek(db)
   const recordsFrom = first === null ? null : weekAfter(first, 0)
+  const none = { district: district ?? null, from, until, recordsFrom, problems: [], more: 0 }
+  if (recordsFrom === null) return none
   // Far enough back for the earliest week shown and for every baseline.
-  const rows = await countReports(db, { from: weekAfter(sameWeekBefore(from, YEARS_BACK), -12), until, district })
-  const byProblem = new Map<string, CountRow[]>()
-  for (const row of rows) byProblem.set(row.problem, [...(byProblem.get(row.problem) ?? []), row])
-  const weeks = weeksBetween(from, until)
-  const beside = recordsFrom === null ? null : {
-    weeks: weeks.map((week) => ({ week, sameWeeks: sameWeeksBefore(week, recordsFrom, YEARS_BACK) })), plan: risePlan(until, recordsFrom),
+  const rows = await countReports(db, { from: weekAfter(sameWeekBefore(from, YEARS_BACK), -12), until, district, problem })
+  const plan = risePlan(until, recordsFrom)
+  const month = weekAfter(until, -3)
+  const ranked = [...byProblem(rows)].flatMap(([id, weeks]) => {
+    const total = (since: string) => [...weeks].reduce((sum, [week, { reports }]) => (week >= since ? sum + reports : sum), 0)
+    const year = total(from)
+    return year === 0 ? [] : [{ id, weeks, rise: unusualRise(weeks, plan), year, lately: total(month) }]
+  }).sort((a, b) => Number(b.rise.isUnusual) - Number(a.rise.isUnusual) || b.lately - a.lately || b.year - a.year || (a.id < b.id ? -1 : 1))
+  const shown = weeksBetween(from, until).map((week) => ({ week, sameWeeks: sameWeeksBefore(week, recordsFrom, YEARS_BACK) }))
+  return {
+    ...none, more: Math.max(0, ranked.length - MOST_SHOWN),
+    problems: ranked.slice(0, MOST_SHOWN).map(({ id, weeks, rise }) => ({
+      problem: id, name: problemNamed(guide, id)?.name ?? id, watch: problemNamed(guide, id)?.watch != null, district: district ?? null,
+      weeks: shown.map(({ week, sameWeeks }) => {
+        const { years, usual } = earlierYears(weeks, sameWeeks)
+        return { week, ...weeks.get(week) ?? NOTHING, usual: usual === null ? null : { ...usual, years: years.length } }
+      }),
+      rise: riseLine(rise),
+    })),
   }
-  const problems = [...byProblem].flatMap(([problem, own]) => (
-    beside === null || !own.some(({ week }) => week >= from) ? [] : [problemSeason(guide, problem, district ?? null, own, beside)]))
-  const lately = ({ weeks: shown }: ProblemSeason) => shown.slice(-4).reduce((sum, { reports }) => sum + reports, 0)
-  problems.sort((a, b) => lately(b) - lately(a) || a.name.localeCompare(b.name, 'en'))
-  return { district: district ?? null, from, until, recordsFrom, problems }
 }
 
 /** What the season moves in a district today, with every reason. */
@@ -63,30 +75,19 @@ export async function showPlausible(room: SeasonRoom, district: string): Promise
   return { district, districtName, on, problems: problems.sort((a, b) => b.moved.factor - a.moved.factor || a.name.localeCompare(b.name, 'en')) }
 }
 
-/** What every problem's weeks are held against: worked out once. */
-interface Beside {
-  readonly weeks: readonly { readonly week: IsoWeek; readonly sameWeeks: readonly IsoWeek[] }[]
-  readonly plan: RisePlan
-}
+interface WeekTotal { readonly reports: number; readonly cases: number; readonly settled: number }
+const NOTHING: WeekTotal = { reports: 0, cases: 0, settled: 0 }
 
-function problemSeason(
-  guide: Guide, id: string, district: string | null, rows: readonly CountRow[], { weeks, plan }: Beside,
-): ProblemSeason {
-  const problem = problemNamed(guide, id)
-  const byWeek = new Map<string, { reports: number; cases: number; settled: number }>()
-  for (const { week, reports, cases, settled } of rows) {
-    const so = byWeek.get(week)
-    byWeek.set(week, { reports: (so?.reports ?? 0) + reports, cases: (so?.cases ?? 0) + cases, settled: (so?.settled ?? 0) + settled })
+/** The weeks of each problem, plants and districts together. */
+function byProblem(rows: readonly CountRow[]): Map<string, Map<string, WeekTotal>> {
+  const problems = new Map<string, Map<string, WeekTotal>>()
+  for (const { problem, week, reports, cases, settled } of rows) {
+    const weeks = problems.get(problem) ?? new Map<string, WeekTotal>()
+    problems.set(problem, weeks)
+    const so = weeks.get(week) ?? NOTHING
+    weeks.set(week, { reports: so.reports + reports, cases: so.cases + cases, settled: so.settled + settled })
   }
-  const counts = new Map([...byWeek].map(([week, { reports }]) => [week, reports]))
-  return {
-    problem: id, name: problem?.name ?? id, watch: problem?.watch != null, district,
-    weeks: weeks.map(({ week, sameWeeks }) => {
-      const { years, usual } = earlierYears(counts, sameWeeks)
-      return { week, ...byWeek.get(week) ?? { reports: 0, cases: 0, settled: 0 }, usual: usual === null ? null : { ...usual, years: years.length } }
-    }),
-    rise: riseLine(unusualRise(counts, plan)),
-  }
+  return problems
 }
 
 function riseLine({ method, isUnusual, count, mean, limit, years }: RiseVerdict): RiseLine {

@@ -24,7 +24,7 @@ export function sameWeeksBefore(week: IsoWeek, firstWeek: IsoWeek, most = 5): Is
  * @param sameWeeks of the years on record, from `sameWeeksBefore`: worked out once for all problems of a page
  */
 export function earlierYears(counts: CountsByWeek, sameWeeks: readonly IsoWeek[]): EarlierYears {
-  const years = sameWeeks.map((week) => ({ week, reports: counts.get(week) ?? 0 }))
+  const years = sameWeeks.map((week) => ({ week, reports: counts.get(week)?.reports ?? 0 }))
   if (years.length === 0) return { years, usual: null }
   const total = years.reduce((sum, { reports }) => sum + reports, 0)
   const { low, high } = countInterval(total)

@@ -1,7 +1,7 @@
 import { type IsoWeek, sameWeekBefore, weekAfter } from './iso-week.js'
 
 /** Reports of one problem in one place by week; weeks without any are left out. */
-export type CountsByWeek = ReadonlyMap<string, number>
+export type CountsByWeek = ReadonlyMap<string, { readonly reports: number }>
 
 /** Whether a week's reports rise unusually, and by which method. */
 export interface RiseVerdict {
@@ -88,7 +88,7 @@ function periodOf(week: IsoWeek): IsoWeek[] {
 }
 
 function totalOf(counts: CountsByWeek, weeks: readonly IsoWeek[]): number {
-  return weeks.reduce((sum, week) => sum + (counts.get(week) ?? 0), 0)
+  return weeks.reduce((sum, week) => sum + (counts.get(week)?.reports ?? 0), 0)
 }
 
 /** Years before this week for which the whole baseline is on record. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type IsoWeek, risePlan, sameWeekBefore, unusualRise, weekAfter } from '../../../src/season/index.js'
+import { byWeek } from '../../season/reports/by-week.js'
 
 const WEEK: IsoWeek = '2026-W30'
 
@@ -19,7 +20,7 @@ describe('historical limits, worked by hand from the published formula', () => {
   const limit = 8 + 2 * Math.sqrt(160 / 14)
 
   it.each([[14, false], [15, true]] as const)('with %d reports in four weeks it is unusual: %s', (now, isUnusual) => {
-    const verdict = unusualRise(new Map([...counts, [WEEK, now - 10], [weekAfter(WEEK, -3), 10]]), risePlan(WEEK, '2021-W01'))
+    const verdict = unusualRise(byWeek([...counts, [WEEK, now - 10], [weekAfter(WEEK, -3), 10]]), risePlan(WEEK, '2021-W01'))
     expect(verdict).toMatchObject({ method: 'historical limits', isUnusual, count: now, mean: 8, years: 5 })
     expect(verdict.limit).toBeCloseTo(limit, 10)
     expect(limit).toBeCloseTo(14.7612, 4)
@@ -37,7 +38,7 @@ describe('C2, worked by hand from the published formula', () => {
   const baseline = [1, 2, 3, 4, 5, 6, 7].map((count, place): [string, number] => [weekAfter('2026-W21', place), count])
 
   it.each([[10, false], [11, true]] as const)('with %d reports in the week it is unusual: %s', (now, isUnusual) => {
-    const verdict = unusualRise(new Map([...baseline, ['2026-W28', 50], ['2026-W29', 50], [WEEK, now]]), risePlan(WEEK, '2026-W01'))
+    const verdict = unusualRise(byWeek([...baseline, ['2026-W28', 50], ['2026-W29', 50], [WEEK, now]]), risePlan(WEEK, '2026-W01'))
     expect(verdict).toMatchObject({ method: 'C2', isUnusual, count: now, mean: 4, years: 0 })
     expect(verdict.limit).toBeCloseTo(4 + 3 * Math.sqrt(28 / 6), 10)
   })
