@@ -1,27 +1,47 @@
 import { mkdir, readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
-import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import type * as axeCore from 'axe-core'
 import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
 
-/** Where the pictures of the screens go, for people to look at. */
-export const picturesFolder = process.env['FRONDLINE_PICTURES'] ?? join(tmpdir(), 'frondline-pictures')
+/** Where the pictures of the screens go, for people to look at; git leaves this folder out. */
+export const picturesFolder = process.env['FRONDLINE_PICTURES'] ?? fileURLToPath(new URL('../../dist/pictures', import.meta.url))
+
+/**
+ * Widths at which a phone's screens are looked at besides: 320 px is what a window of 1280 px is at 400 % zoom (WCAG 2.2,
+ * 1.4.10, reflow), 768 px a tablet's.
+ */
+const WIDTHS_BESIDES = [320, 768]
 
 /**
  * Looks at the screen as it stands: nothing against WCAG 2.2 A and AA that axe can see, nothing wider than the window,
- * and a picture kept.
+ * and a picture kept. A phone's screen is looked at in the widths besides, too.
  */
 export async function lookAt(page: Page, name: string): Promise<void> {
   // Fades end before colours are measured.
   await page.evaluate(() => Promise.all(document.getAnimations().map(animation => animation.finished.catch(() => null))))
-  const width = page.viewportSize()?.width ?? 0
+  const { width, height } = page.viewportSize() ?? { width: 0, height: 0 }
   await mkdir(picturesFolder, { recursive: true })
+  await measure(page, name)
+  expect(await faultsSeenByAxe(page), `${name} at ${width} px`).toEqual([])
+  if (width !== PHONE) return
+  for (const besides of WIDTHS_BESIDES) {
+    await page.setViewportSize({ width: besides, height })
+    await measure(page, name)
+  }
+  await page.setViewportSize({ width, height })
+}
+
+const PHONE = 390
+
+/** Takes the picture, and finds what would have to be scrolled sideways. */
+async function measure(page: Page, name: string): Promise<void> {
+  const width = page.viewportSize()?.width ?? 0
   await page.screenshot({ path: join(picturesFolder, `${name}-${width}.png`), fullPage: true })
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
   expect(overflow, `${name} at ${width} px is wider than the window by`).toBeLessThanOrEqual(0)
-  expect(await faultsSeenByAxe(page), `${name} at ${width} px`).toEqual([])
 }
 
 /** The same in the dark, and with more contrast asked for; afterwards the light is on again. */
