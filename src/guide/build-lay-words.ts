@@ -6,6 +6,7 @@ export function buildLayWords(draft: LayWordsDraft | null): LayWords {
   return {
     alike: (draft?.alike ?? []).map(values), otherPlants: values(draft?.otherPlants ?? []), things: values(draft?.things ?? []),
     grounds: values(draft?.grounds ?? []), errands: values(draft?.errands ?? []),
+    kinds: new Map([...(draft?.kinds ?? [])].map(([name, words]) => [name, values(words)])),
   }
 }
 

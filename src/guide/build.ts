@@ -8,7 +8,7 @@ import { buildLayWords } from './build-lay-words.js'
 import { logLikelihoods } from './likelihoods.js'
 import type { LinkedGuide } from './link.js'
 import { buildTranslations } from './translation/build-translations.js'
-import { spreadHearings } from './word-sets.js'
+import { PLANT_NAMES, plantNames, spreadHearings } from './word-sets.js'
 
 /** How common a problem is among a host's complaints, as relative weights. Our judgement; each step is about a factor of three. */
 export const commonnessWeights: Readonly<Record<HowCommon, number>> = { 'very common': 9, common: 3, occasional: 1, rare: 0.3 }
@@ -26,7 +26,8 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
   const numbers = {
     check: numbersOf(checkDrafts), problem: numbersOf(problemDrafts), host: numbersOf(hostDrafts), redFlag: numbersOf(redFlagDrafts),
   }
-  const redFlags = redFlagDrafts.map((draft, number) => buildRedFlag(draft, number, linked.wordSets?.sets ?? new Map()))
+  const sets = new Map([...(linked.wordSets?.sets ?? []), [PLANT_NAMES, plantNames(hostDrafts.flatMap(({ called }) => values(called)))] as const])
+  const redFlags = redFlagDrafts.map((draft, number) => buildRedFlag(draft, number, sets))
   const checks = checkDrafts.map((draft, number) => buildCheck(draft, number, numbers.redFlag))
   const problems = problemDrafts.map((draft, number) => buildProblem(draft, number, numbers, checks))
   const hosts = hostDrafts.map((draft, number) => buildHost(draft, number, { numbers, checks, problems, problemDrafts, hostDrafts }))

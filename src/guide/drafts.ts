@@ -134,6 +134,7 @@ export interface LayWordsDraft {
   readonly things: readonly Located<string>[]
   readonly grounds: readonly Located<string>[]
   readonly errands: readonly Located<string>[]
+  readonly kinds: ReadonlyMap<string, readonly Located<string>[]>
 }
 
 /** Named lists of words that red flags share. */

@@ -231,6 +231,8 @@ export interface LayWords {
   readonly grounds: readonly string[]
   /** What people ask that is no plant question: opening hours, prices, machines. */
   readonly errands: readonly string[]
+  /** Kinds of words that tell what a question is about (insects, soil, weather), by name. Written like the group words of a red flag. */
+  readonly kinds: ReadonlyMap<string, readonly string[]>
 }
 
 export type CaseEnd =

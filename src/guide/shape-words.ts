@@ -17,6 +17,7 @@ export function shapeLayWords(parsed: ParsedFile, report: Report): LayWordsDraft
     things: here.texts(value.things, ['things']),
     grounds: here.texts(value.grounds, ['grounds']),
     errands: here.texts(value.errands, ['errands']),
+    kinds: new Map(Object.entries(value.kinds ?? {}).map(([name, words]) => [name, here.texts(words, ['kinds', name])])),
   }
 }
 

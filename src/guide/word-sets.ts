@@ -17,8 +17,24 @@ export function spreadWordSets(group: readonly string[], sets: ReadonlyMap<strin
   return group.flatMap((word) => {
     const alone = ALONE.exec(word.trim())?.[1]
     if (alone !== undefined) return members(alone)
-    return [word.replace(NAMED, (_, name: string) => members(name).filter((member) => !/\s/.test(member)).join('/'))]
+    let allChosen = true
+    const spread = word.replace(NAMED, (_, name: string) => {
+      const choices = members(name).filter((member) => !/\s/.test(member))
+      allChosen &&= choices.length > 0
+      return choices.join('/')
+    })
+    // A choice of nothing is never heard; without its step the pattern would be heard far too often.
+    return allChosen ? [spread] : []
   })
+}
+
+/** The set that the guide makes by itself: the names of one word by which plants are called, and their plurals. */
+export const PLANT_NAMES = 'plant names'
+
+/** The words of the set of plant names. @param called names by which hosts are called, as the guide writes them */
+export function plantNames(called: Iterable<string>): readonly string[] {
+  const single = [...called].map((name) => name.trim().toLowerCase()).filter((name) => /^\p{L}{3,}$/u.test(name))
+  return [...new Set(single.flatMap((name) => [name, name.endsWith('s') ? name : `${name}s`]))].sort()
 }
 
 /** A red flag's hearings with the words of every set in place of its name. */

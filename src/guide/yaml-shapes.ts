@@ -135,6 +135,7 @@ export const layWordsShape = z.strictObject({
   things: z.array(phrase),
   grounds: z.array(phrase),
   errands: z.array(phrase),
+  kinds: z.record(z.string().regex(/^[a-z][a-z ]*$/, 'a name of small letters and spaces'), z.array(wordPattern).min(1, 'at least one word')).optional(),
 })
 
 export const wordSetsShape = z.record(

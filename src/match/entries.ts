@@ -43,15 +43,22 @@ export interface FittingEntry {
   readonly places: readonly number[]
 }
 
+/** Entries that fit, and how strongly the words point to each problem, by its number (telling of signs; see `signsToConvince`). */
+export interface Fitting {
+  readonly entries: readonly FittingEntry[]
+  readonly strengths: ReadonlyMap<number, number>
+}
+
 /**
  * Entries whose phrases share a word with the question, best first, not yet weighed by the plant.
  * @param nameWords places of the words that name plants: they say nothing about the complaint unless a phrase holds them
  * @param hosts numbers of the hosts whose entries are wanted; null for all
+ * @param always numbers of the hosts whose best entry is given however many others fit better
  */
 export function fitEntries(
   { meanings, phrases, problems, spell, scratch }: EntryEars, tokens: readonly Token[], terms: readonly Term[], nameWords: ReadonlySet<number>,
-  hosts: ReadonlySet<number> | null, isWord: (word: string) => boolean,
-): readonly FittingEntry[] {
+  hosts: ReadonlySet<number> | null, always: ReadonlySet<number>, isWord: (word: string) => boolean,
+): Fitting {
   const heard = hearKeys(meanings, phrases, problems, spell, tokens, terms, nameWords, isWord)
   const asked = [...heard.entries()].filter(([, uses]) => uses.some(({ named }) => !named))
   const askedTelling = asked.reduce((sum, [key, uses]) => sum + bestFit(uses) * (phrases.postings.get(key)?.tells ?? 0), 0)
@@ -123,7 +130,7 @@ export function fitEntries(
     scratch.bestFit[number] = 0
     scratch.nodes[number] = 0
   }
-  return candidates
+  const entries = candidates
     .map(({ node, number, phrase, fit, weight, strength }) => {
       const together = Math.min(1, weight / toCover)
       const top = likeliest.get(node.hostNumber) ?? 0
@@ -132,13 +139,14 @@ export function fitEntries(
       return { node, number, phrase, fit: words * (1 - WEIGHTS.wideNode * node.width) }
     })
     .sort((a, b) => b.fit - a.fit || a.number - b.number)
-    .slice(0, WEIGHTS.entriesWeighed)
+    .filter(({ node }, place, all) => place < WEIGHTS.entriesWeighed || (always.has(node.hostNumber) && all.findIndex((other) => other.node.hostNumber === node.hostNumber) === place))
     .map(({ node, number, phrase, fit }) => {
       const { text, keys } = phrases.phrases[phrase] ?? { text: '', keys: [] }
       const places = placesOf(heard, keys)
       return { node, number, phrase: text, places, fit: fit * (1 - WEIGHTS.scattered * spreadOf(places)) }
     })
     .sort((a, b) => b.fit - a.fit || a.number - b.number)
+  return { entries, strengths }
 }
 
 /** Turns a weighed entry into what is given out, with the asker's words that led to it. */

@@ -9,6 +9,8 @@ import { quote, tokenize, type Token } from './tokens.js'
 /** The names by which hosts are called, ready to be heard. */
 export interface HostNames {
   readonly hosts: readonly Host[]
+  /** What kind of thing each problem is, by number. */
+  readonly problemKinds: readonly string[]
   /** Names as the guide writes them, folded and run together: "sweet corn" and "sweetcorn" meet. */
   readonly asWritten: ReadonlyMap<string, readonly number[]>
   /** The same with plurals taken off. */
@@ -40,6 +42,8 @@ export interface NamedHost {
 export interface HeardHosts {
   readonly named: readonly NamedHost[]
   readonly nameWords: ReadonlySet<number>
+  /** Every naming of a host or another plant, in order of place, for what stands around it. */
+  readonly namings: readonly Naming[]
   /** How surely a plant that the guide has no tree for is the plant in question. */
   readonly otherPlant: number
 }
@@ -79,7 +83,7 @@ export function buildHostNames(guide: Guide): HostNames {
   // Things of several words are names of nothing that grows: "vine weevil" names no vine.
   for (const thing of guide.layWords.things) if (tokenize(thing).length > 1) add(thing, NO_HOST)
   return {
-    hosts: guide.hosts, asWritten, singulars, longestName, firstWords, otherPlants, unknownPlant,
+    hosts: guide.hosts, problemKinds: guide.problems.map(({ kind }) => kind), asWritten, singulars, longestName, firstWords, otherPlants, unknownPlant,
     things: new Set(guide.layWords.things.map((thing) => tokenize(thing)).flatMap((words) => (words.length === 1 ? words.map(({ text }) => text) : []))),
     grounds: new Set(guide.layWords.grounds.flatMap((word) => tokenize(word).map(({ text }) => text))),
     spell: buildSpeller([...asWritten.keys(), ...singulars.keys()]),
@@ -146,10 +150,11 @@ export function hearHosts(
       claim(first, last, [...new Set(hosts)], 1 - WEIGHTS.hostSlip * best.slips, best.word)
     }
   }
-  return { named: rankHosts(names, words, tokens, namings), nameWords, otherPlant: otherPlantIn(names, tokens, namings) }
+  return { named: rankHosts(names, words, tokens, namings), nameWords, namings, otherPlant: otherPlantIn(names, tokens, namings) }
 }
 
-interface Naming {
+/** One naming in the question: first and last token, and the numbers of the hosts that it may mean. */
+export interface Naming {
   readonly first: number
   readonly last: number
   readonly hosts: readonly number[]

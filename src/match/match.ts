@@ -5,10 +5,11 @@ import { buildDangerSpelling, type DangerSpelling, respellDanger } from './dange
 import { buildEntryPhrases } from './entry-phrases.js'
 import { buildSaidAnswers, hearFindings, type SaidAnswers } from './findings.js'
 import { buildHostNames, type HostNames, UNKNOWN_PLANT } from './hosts.js'
+import { buildKindEars, type KindEars } from './kinds.js'
 import { knownWords } from './known-words.js'
 import type { HeardFinding, HeardRedFlag, Matched } from './matched.js'
 import { buildMeanings, readTerms } from './meanings.js'
-import { type HeardPlace, hearPlace } from './place.js'
+import { type HeardPlace, type HeardSubject, hearPlace, hearSubject } from './place.js'
 import { buildProblemWords } from './problem-words.js'
 import { buildRedFlagEars, hearRedFlags, type RedFlagEars } from './red-flags.js'
 import { buildScopeEar, isOutOfScope, type ScopeEar } from './scope.js'
@@ -23,6 +24,7 @@ export interface MatchIndex {
   readonly dangerSpelling: DangerSpelling
   readonly hostNames: HostNames
   readonly entries: EntryEars
+  readonly kinds: KindEars
   /** Words that are right as they stand and so are never respelled. */
   readonly knownWords: ReadonlySet<string>
   readonly said: SaidAnswers
@@ -40,6 +42,7 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
     redFlags, dangerSpelling: buildDangerSpelling(redFlags),
     hostNames: buildHostNames(guide),
     entries: { meanings, phrases, problems, scratch: makeScratch(phrases), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
+    kinds: buildKindEars(guide.layWords),
     knownWords: knownWords(guide),
     said: buildSaidAnswers(guide, meanings),
     scope: buildScopeEar(guide.layWords),
@@ -58,13 +61,14 @@ export function matchQuestion(index: MatchIndex, words: string): Matched {
   const isWord = (word: string): boolean => index.knownWords.has(word)
   const redFlags = hearDangers(index, words, tokens)
   const terms = readTerms(index.entries.meanings, weighed)
-  const place = hearPlace(index.hostNames, index.entries, words, weighed, terms, isWord, redFlags.length > 0)
+  const danger = redFlags.some(isEmergency) ? 'emergency' : redFlags.length > 0 ? 'caution' : 'none'
+  const { named, ...place } = hearPlace({ names: index.hostNames, entries: index.entries, kinds: index.kinds }, words, weighed, terms, isWord, danger)
   return {
     redFlags, ...place,
     // Beside an emergency nothing is filled in: the words tell of the danger.
     findings: redFlags.some(isEmergency) ? [] : hearFindings(index.said, words, weighed, terms, index.hostNumbers.get(findingsHost(place)) ?? -1),
     confidence: confidenceIn(place),
-    outOfScope: redFlags.length === 0 && isOutOfScope(index.scope, tokens, place),
+    outOfScope: redFlags.length === 0 && isOutOfScope(index.scope, tokens, { ...place, named }),
   }
 }
 
@@ -88,12 +92,21 @@ function isEmergency({ level }: HeardRedFlag): boolean {
 }
 
 /** The host whose checks the words may answer: the first one heard, else the one of the first entry. */
-function findingsHost({ hosts, entries }: HeardPlace): string {
+function findingsHost({ hosts, entries }: Pick<HeardPlace, 'hosts' | 'entries'>): string {
   const [first] = hosts
   if (first !== undefined && first.score >= WEIGHTS.hostNamed) return first.host
   return entries.find(({ host }) => host === UNKNOWN_PLANT)?.host ?? entries[0]?.host ?? first?.host ?? ''
 }
 
-function confidenceIn(place: HeardPlace): number {
+function confidenceIn(place: Pick<HeardPlace, 'hosts' | 'entries'>): number {
   return place.entries.length === 0 ? 0 : confidenceOf(confidenceSigns(place))
+}
+
+/**
+ * What tells the subject of a question and how likely each one is, for fitting and for looking into a reading.
+ */
+export function subjectIn(index: MatchIndex, words: string): Pick<HeardSubject, 'features' | 'own'> {
+  const weighed = tokenize(words).slice(0, WEIGHTS.wordsWeighed)
+  const ears = { names: index.hostNames, entries: index.entries, kinds: index.kinds }
+  return hearSubject(ears, words, weighed, readTerms(index.entries.meanings, weighed), (word) => index.knownWords.has(word))
 }

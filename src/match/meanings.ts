@@ -96,6 +96,23 @@ export function readTerms(meanings: Meanings, tokens: readonly Token[]): readonl
   return terms
 }
 
+/** Places of words that are denied: "no", "never", "wont" and the like stand at most a few small words before them. */
+export function deniedPlaces(tokens: readonly Token[]): ReadonlySet<number> {
+  const denied = new Set<number>()
+  let negating = 0
+  for (const [place, { text }] of tokens.entries()) {
+    if (NEGATIONS.has(text)) {
+      negating = NEGATION_REACH
+      continue
+    }
+    if (ENDS_NEGATION.has(text)) negating = 0
+    if (negating === 0) continue
+    denied.add(place)
+    negating = STOP_WORDS.has(text) ? negating - 1 : 0
+  }
+  return denied
+}
+
 function expressionAt({ expressions }: Meanings, stems: readonly string[], place: number): Expression | null {
   for (const expression of expressions.get(stems[place] ?? '') ?? []) {
     if (expression.stems.every((each, step) => stems[place + step] === each)) return expression

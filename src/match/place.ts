@@ -1,46 +1,120 @@
 import { entryCandidate, type EntryEars, fitEntries, type FittingEntry } from './entries.js'
-import { hearHosts, type HostNames, type NamedHost, UNKNOWN_PLANT } from './hosts.js'
+import { type HeardHosts, hearHosts, type HostNames, type NamedHost, UNKNOWN_PLANT } from './hosts.js'
+import { hearKinds, type KindEars } from './kinds.js'
+import type { HostId } from '../guide/index.js'
 import type { EntryCandidate, HostCandidate } from './matched.js'
 import type { Term } from './meanings.js'
 import { tidyScore, WEIGHTS } from './score.js'
+import { subjectFeatures, type SubjectFeatures } from './subject-features.js'
+import { A_PLANT, type OwnWords, SUBJECTS, subjectShares } from './subjects.js'
 import type { Token } from './tokens.js'
 
 /** The plants and complaints heard, best first. */
 export interface HeardPlace {
   readonly hosts: readonly HostCandidate[]
   readonly entries: readonly EntryCandidate[]
+  /** How surely any host is named, 0 to 1, whatever the question is about. */
+  readonly named: number
 }
 
-/** The weeds' host id: weeds are seldom named, and are told of by the plants that they trouble. */
-export const UNWANTED_PLANT = 'unwanted-plant'
-
-/** The lawn's host id: like the weeds it is often told of and not named ("molehills!"). */
+/** The lawn's host id: it is often told of and not named ("molehills!"). */
 const LAWN = 'lawn'
+
+/** What place is heard with. */
+export interface PlaceEars {
+  readonly names: HostNames
+  readonly entries: EntryEars
+  readonly kinds: KindEars
+}
+
+/** The subject of a question as far as it is heard: what it is judged by, and what the judging stands on. */
+export interface HeardSubject {
+  readonly features: SubjectFeatures
+  readonly own: ReadonlyMap<string, OwnWords>
+  readonly heard: HeardHosts
+  readonly settling: readonly NamedHost[]
+  readonly fitting: readonly FittingEntry[]
+}
+
+/** Hears which plants are named, which complaints fit, and what tells whether the question is about a plant at all. */
+export function hearSubject(
+  { names, entries, kinds }: PlaceEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean,
+): HeardSubject {
+  const heard = hearHosts(names, words, tokens, isWord)
+  const isPlant = (number: number): boolean => {
+    const id = names.hosts[number]?.id
+    return id !== undefined && id !== UNKNOWN_PLANT && !SUBJECTS.has(id)
+  }
+  const plantWords = new Set(heard.namings.flatMap(({ first, last, hosts, other }) => (other || hosts.some(isPlant) ? placesBetween(first, last) : [])))
+  const settling = settlingHosts(heard.named.filter(({ number, host }) => isPlant(number) || host === UNKNOWN_PLANT), heard.otherPlant)
+  const besides = names.hosts.filter(({ id }) => id === UNKNOWN_PLANT || SUBJECTS.has(id)).map(({ number }) => number)
+  const wanted = settling.length === 0 ? null : new Set([...settling.map(({ number }) => number), ...besides])
+  const { entries: fitting, strengths } = fitEntries(entries, tokens, terms, heard.nameWords, wanted, new Set(besides), isWord)
+  const problemsOf = (kinds: ReadonlySet<string>): readonly number[] => settling.flatMap(({ number }) => [...(names.hosts[number]?.problems ?? [])].filter((problem) => kinds.has(names.problemKinds[problem] ?? '')))
+  const features = subjectFeatures({
+    kinds: hearKinds(kinds, tokens, plantWords), strengthOf: (of) => problemsOf(of).reduce<number | null>((best, problem) => Math.max(best ?? 0, Math.min(1, (strengths.get(problem) ?? 0) / WEIGHTS.signsToConvince)), null),
+  }, tokens, heard, isPlant)
+  const own = new Map<string, OwnWords>([[A_PLANT, { name: settling[0]?.score ?? 0, fit: bestFitOf(fitting, ({ node }) => !SUBJECTS.has(node.host)) }]])
+  for (const { id } of names.hosts) {
+    if (SUBJECTS.has(id)) own.set(id, { name: heard.named.find(({ host }) => host === id)?.name ?? 0, fit: bestFitOf(fitting, ({ node }) => node.host === id) })
+  }
+  return { features, own, heard, settling, fitting }
+}
 
 /**
  * Which plant, and which complaint: decided together, because the words for the one bear on the other. A named plant
- * speaks for its entries; an entry that fits very well speaks for its plant.
+ * speaks for its entries; an entry that fits very well speaks for its plant; and words about insects, soil, animals,
+ * weeds or poison speak for those, whatever plant is named in passing.
  */
 export function hearPlace(
-  names: HostNames, ears: EntryEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean, inDanger: boolean,
+  ears: PlaceEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean, danger: 'none' | 'caution' | 'emergency',
 ): HeardPlace {
-  const { named, nameWords, otherPlant } = hearHosts(names, words, tokens, isWord)
-  const settling = settlingHosts(named, otherPlant)
-  const wanted = settling.length === 0 ? null : new Set([
-    ...settling.map(({ number }) => number), ...names.hosts.filter(({ id }) => id === UNKNOWN_PLANT || id === UNWANTED_PLANT).map(({ number }) => number),
-  ])
-  const fitting = fitEntries(ears, tokens, terms, nameWords, wanted, isWord)
-  const shareOf = hostShares(settling, named, otherPlant)
+  const subject = hearSubject(ears, words, tokens, terms, isWord)
+  const { heard: { named, otherPlant }, settling, fitting } = subject
+  const shares = subjectShares(subject.features, subject.own)
+  const shareOf = hostShares(settling, named, otherPlant, shares)
   const scored = fitting
     .map((entry) => ({ entry, score: entry.fit * shareOf(entry.node.host) }))
     .sort((a, b) => b.score - a.score || a.entry.number - b.entry.number)
+  const ranked = rankHosts(named, settling, scored, words, tokens, danger !== 'none')
   return {
-    hosts: rankHosts(named, settling, scored, words, tokens, inDanger),
+    // Beside an emergency no subject is guessed: the words are about something else.
+    named: ranked[0]?.score ?? 0,
+    hosts: danger === 'emergency' ? ranked : subjectFirst(ranked, mostLikely(shares, settling.length > 0), shares, scored, words, tokens),
     entries: scored
       .filter(({ score }) => score >= WEIGHTS.entryLeast)
       .slice(0, WEIGHTS.mostEntries)
       .map(({ entry, score }) => entryCandidate(words, tokens, entry, score)),
   }
+}
+
+/** The subject that is most likely; a plant that is named gives way only to one that is rather sure. */
+function mostLikely(shares: ReadonlyMap<string, number>, plantNamed: boolean): string {
+  const [subject, share] = [...shares].reduce((best, one) => (one[1] > best[1] ? one : best), [A_PLANT, 0] as [string, number])
+  return plantNamed && share < WEIGHTS.subjectDespitePlant ? A_PLANT : subject
+}
+
+/** The hosts with the subject first, where the question is more likely about it than about any plant. */
+function subjectFirst(
+  ranked: readonly HostCandidate[], subject: string, shares: ReadonlyMap<string, number>, scored: readonly Scored[], words: string, tokens: readonly Token[],
+): readonly HostCandidate[] {
+  const host = ranked.find((one) => one.host === subject)
+  const best = scored.find(({ entry }) => entry.node.host === subject)
+  if (!SUBJECTS.has(subject)) {
+    const plants = ranked.filter((one) => !SUBJECTS.has(one.host))
+    return plants.length === 0 ? ranked.filter((one) => (shares.get(one.host) ?? 0) >= WEIGHTS.subjectOffered) : [...plants, ...ranked.filter((one) => SUBJECTS.has(one.host))]
+  }
+  const first = host ?? { host: subject as HostId, score: 0, words: best === undefined ? [] : entryCandidate(words, tokens, best.entry, best.score).words }
+  const score = tidyScore(Math.max(WEIGHTS.hostNamed, shares.get(subject) ?? 0))
+  return [{ ...first, score }, ...ranked.filter((one) => one.host !== subject).map((one) => ({ ...one, score: Math.min(one.score, score) }))].slice(0, WEIGHTS.mostHosts)
+}
+
+function placesBetween(first: number, last: number): number[] {
+  return Array.from({ length: last - first + 1 }, (_, step) => first + step)
+}
+
+function bestFitOf(fitting: readonly FittingEntry[], holds: (entry: FittingEntry) => boolean): number {
+  return fitting.reduce((best, entry) => (holds(entry) ? Math.max(best, entry.fit) : best), 0)
 }
 
 /**
@@ -61,22 +135,24 @@ interface Scored {
   readonly score: number
 }
 
-/** What is left of an entry's fit, by its plant. */
-function hostShares(settling: readonly NamedHost[], named: readonly NamedHost[], otherPlant: number): (host: string) => number {
+/** What is left of an entry's fit, by its plant and by what the question is about. */
+function hostShares(
+  settling: readonly NamedHost[], named: readonly NamedHost[], otherPlant: number, shares: ReadonlyMap<string, number>,
+): (host: string) => number {
   const scores = new Map<string, number>(settling.map(({ host, score }) => [host, score]))
   const best = settling.reduce((most, { score }) => Math.max(most, score), 0)
   const onlyGeneral = named[0]?.host === UNKNOWN_PLANT
+  const likeliest = Math.max(...shares.values())
+  const bySubject = (subject: string): number => WEIGHTS.subjectLeast + (1 - WEIGHTS.subjectLeast) * (shares.get(subject) ?? 0) / likeliest
+  const plant = bySubject(A_PLANT)
   return (host) => {
+    if (SUBJECTS.has(host)) return bySubject(host)
     const own = scores.get(host)
-    if (own !== undefined) return own
-    if (settling.length > 0) {
-      if (host === UNWANTED_PLANT) return best <= WEIGHTS.hostTroubled ? WEIGHTS.entryWeedTroubling : WEIGHTS.entryWeedBesides
-      if (host === UNKNOWN_PLANT) return otherPlant > best ? 1 : WEIGHTS.entryUnknownBesides
-      return 0
-    }
-    if (host === UNKNOWN_PLANT) return 1
-    if (otherPlant >= WEIGHTS.hostNamed) return host === UNWANTED_PLANT ? WEIGHTS.entryWeedBesides : WEIGHTS.entryOtherPlant
-    return onlyGeneral ? WEIGHTS.entryOnlyUnknown : WEIGHTS.entryUnnamedHost
+    if (own !== undefined) return own * plant
+    if (settling.length > 0) return host === UNKNOWN_PLANT ? plant * (otherPlant > best ? 1 : WEIGHTS.entryUnknownBesides) : 0
+    if (host === UNKNOWN_PLANT) return plant
+    if (otherPlant >= WEIGHTS.hostNamed) return plant * WEIGHTS.entryOtherPlant
+    return plant * (onlyGeneral ? WEIGHTS.entryOnlyUnknown : WEIGHTS.entryUnnamedHost)
   }
 }
 
@@ -111,7 +187,8 @@ function hostUnsaid(
   const { host } = best.entry.node
   if (host === UNKNOWN_PLANT || settling.some((one) => one.host === host)) return []
   const next = Math.max(0, ...[...bestOf].filter(([other]) => other !== host).map(([, score]) => score))
-  const toldOf = host === UNWANTED_PLANT || host === LAWN
+  const toldOf = host === LAWN
+  if (SUBJECTS.has(host)) return []
   if (best.score < (toldOf ? WEIGHTS.hostToldOf : WEIGHTS.hostUnsaid)) return []
   if (best.score - next < (toldOf ? WEIGHTS.hostToldOfMargin : WEIGHTS.hostUnsaidMargin)) return []
   return [best]

@@ -18,9 +18,8 @@ export function buildScopeEar({ errands }: LayWords): ScopeEar {
  * True where nothing was heard that a tree could answer: no plant and no complaint, or an errand ("what time do you
  * open") with no complaint to speak of. A red flag is never out of scope; the caller sees to that.
  */
-export function isOutOfScope(ear: ScopeEar, tokens: readonly Token[], { hosts, entries }: HeardPlace): boolean {
+export function isOutOfScope(ear: ScopeEar, tokens: readonly Token[], { named, entries }: HeardPlace): boolean {
   const best = entries[0]?.score ?? 0
-  const named = hosts[0]?.score ?? 0
   const errand = findGroups(tokens, ear.errands).size > 0
   if (errand) return best < WEIGHTS.scopeDespiteErrand
   return named < WEIGHTS.hostLeast && best < WEIGHTS.scopeWithoutPlant

@@ -50,10 +50,12 @@ export const WEIGHTS = {
   hostNamed: 0.6,
   /** What is left of the unknown plant's entries when a host is named. */
   entryUnknownBesides: 0.3,
-  /** What is left of the weeds' entries when another plant is named: weeds are told of by the plants they trouble. 0.5 to 0.8. */
-  entryWeedBesides: 0.7,
-  /** The same when something is "strangling" or "climbing" that plant. */
-  entryWeedTroubling: 0.95,
+  /** What is left of an entry's fit when the question is surely about something else (soil, an insect, a plant). 0.2 to 0.6. */
+  subjectLeast: 0.4,
+  /** A subject comes before a plant that is named when it is at least this likely. 0.5 to 0.8. */
+  subjectDespitePlant: 0.6,
+  /** A subject is offered where it is at least this likely. */
+  subjectOffered: 0.1,
   /** What is left of a real host's entry when no host is named: the unknown plant's equal entry comes first. */
   entryUnnamedHost: 0.95,
   /** The same when the asker says only "plant", "bush" or "tree". 0.8 to 0.95. */

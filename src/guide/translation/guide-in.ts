@@ -164,5 +164,6 @@ function joinLayWords(first: LayWords, second: LayWords): LayWords {
   return {
     alike: [...first.alike, ...second.alike], otherPlants: [...first.otherPlants, ...second.otherPlants],
     things: [...first.things, ...second.things], grounds: [...first.grounds, ...second.grounds], errands: [...first.errands, ...second.errands],
+    kinds: new Map([...new Set([...first.kinds.keys(), ...second.kinds.keys()])].map((kind) => [kind, [...(first.kinds.get(kind) ?? []), ...(second.kinds.get(kind) ?? [])]])),
   }
 }

@@ -10,12 +10,18 @@ describe('rule: lay words', () => {
     expect(errorsOf(changes)).toEqual([])
     expect(compileLettuce(changes).guide?.layWords).toEqual({
       alike: [['bug', 'insect'], ['grub', 'maggot']], otherPlants: ['courgette', 'dahlia'], things: ['stakes'],
-      grounds: ['lawn'], errands: ['opening hours'],
+      grounds: ['lawn'], errands: ['opening hours'], kinds: new Map(),
     })
   })
 
   it('accepts a guide without lay words', () => {
-    expect(compileLettuce({}).guide?.layWords).toEqual({ alike: [], otherPlants: [], things: [], grounds: [], errands: [] })
+    expect(compileLettuce({}).guide?.layWords).toEqual({ alike: [], otherPlants: [], things: [], grounds: [], errands: [], kinds: new Map() })
+  })
+
+  it('keeps the kinds of words, and accepts a word that stands in two of them', () => {
+    const changes = { 'lay-words.yaml': `${layWords('  - [bug, insect]\n', 'dahlia')}kinds: { insects: [bee, fly], bites: [bee] }\n` }
+    expect(errorsOf(changes)).toEqual([])
+    expect(compileLettuce(changes).guide?.layWords.kinds).toEqual(new Map([['insects', ['bee', 'fly']], ['bites', ['bee']]]))
   })
 
   it('points at a word that stands in two groups, whatever its case', () => {

@@ -1,0 +1,39 @@
+import type { LayWords } from '../guide/index.js'
+import { deniedPlaces } from './meanings.js'
+import { singular } from './stems.js'
+import type { Token } from './tokens.js'
+import { buildPatternIndex, findGroups, type PatternIndex } from './word-pattern.js'
+
+/** The kinds of words of a guide (insects, soil, weather), ready to be heard. */
+export interface KindEars {
+  readonly names: readonly string[]
+  readonly patterns: PatternIndex
+}
+
+/** Compiles the guide's kinds of words. Words and questions meet in the singular. */
+export function buildKindEars({ kinds }: LayWords): KindEars {
+  const groups = [...kinds.values()].map((words) => [...new Set(words.map((pattern) => pattern.replace(/[^\s/]+/gu, inSingular)))])
+  return { names: [...kinds.keys()], patterns: buildPatternIndex(groups) }
+}
+
+/**
+ * The kinds of which a word is heard, by name, with where the first stands. A denied word ("no insects", "without
+ * droppings") says that the question is not about its kind.
+ * @param nameWords places of words that name a plant: the "box" of a box hedge is no thing
+ */
+export function hearKinds({ names, patterns }: KindEars, tokens: readonly Token[], nameWords: ReadonlySet<number>): ReadonlyMap<string, number> {
+  const denied = deniedPlaces(tokens)
+  const found = findGroups(tokens.map((token) => ({ ...token, text: inSingular(token.text) })), patterns)
+  const heard = new Map<string, number>()
+  for (const [group, spans] of found) {
+    const span = spans.find(({ first, last }) => !denied.has(first) && !(first === last && nameWords.has(first)))
+    const name = names[group]
+    if (span !== undefined && name !== undefined) heard.set(name, span.first)
+  }
+  return heard
+}
+
+/** "A bit" is no bite: that one irregular form is left as it is. */
+function inSingular(word: string): string {
+  return word === 'bit' ? word : singular(word.toLowerCase())
+}
