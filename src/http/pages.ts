@@ -8,6 +8,7 @@ const PAGES: readonly (readonly [address: string | string[], file: string])[] = 
   [['/case', '/case/:link'], 'case.html'],
   ['/sheet', 'sheet.html'],
   ['/bench', 'bench.html'],
+  ['/season', 'season.html'],
   ['/sign-in', 'sign-in.html'],
   ['/people', 'people.html'],
   ['/account', 'account.html'],

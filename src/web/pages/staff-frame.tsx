@@ -67,12 +67,13 @@ export function StaffFrame({ service, title, here, roles, children }: StaffFrame
   )
 }
 
-export type StaffPage = '/sheet' | '/bench' | '/people' | '/account'
+export type StaffPage = '/sheet' | '/bench' | '/season' | '/people' | '/account'
 
 /** The pages of the helpline's people, and whose they are. */
 const staffPages: readonly { readonly page: StaffPage, readonly words: string, readonly roles: readonly Role[] }[] = [
   { page: '/sheet', words: 'Call sheet', roles: ['volunteer', 'specialist', 'administrator'] },
   { page: '/bench', words: 'Bench', roles: ['specialist', 'administrator'] },
+  { page: '/season', words: 'Season', roles: ['volunteer', 'specialist', 'administrator'] },
   { page: '/people', words: 'People', roles: ['administrator'] },
   { page: '/account', words: 'My account', roles: ['volunteer', 'specialist', 'administrator'] },
 ]

@@ -30,3 +30,11 @@ export function monthInWords(month: number, language = 'en'): string {
 export function inOneLine(parts: readonly string[], language = 'en'): string {
   return new Intl.ListFormat(localeOf(language), { type: 'conjunction' }).format(parts)
 }
+
+/** The week that begins on a Monday (ISO date): '18–24 May 2026'. */
+export function weekInWords(monday: string, language = 'en'): string {
+  const first = new Date(`${monday}T00:00:00Z`)
+  const last = new Date(first)
+  last.setUTCDate(last.getUTCDate() + 6)
+  return new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).formatRange(first, last)
+}

@@ -1,0 +1,59 @@
+import type { ProblemSeason } from '../../../shared/index.js'
+import { inShort } from './numbers.js'
+import { Drawing, type Plot } from './drawing.js'
+import { weekInWords } from '../wording/day.js'
+
+interface WeekDrawingProps {
+  readonly season: ProblemSeason
+  /** The tallest week of all drawings beside this one, so that they can be compared. */
+  readonly most: number
+  readonly place: string
+}
+
+/** One problem's year by week, over the band in which the same weeks of earlier years lie. */
+export function WeekDrawing({ season, most, place }: WeekDrawingProps) {
+  const { weeks, name } = season
+  return (
+    <Drawing
+      title={`${name}${season.watch ? ' (to be reported)' : ''}`}
+      says={inWords(season)}
+      of={season}
+      draw={(plot, width) => drawn(plot, width, season, most)}
+      file={`${season.problem}-by-week-${place}`}
+      table={{
+        heads: ['week', 'from', 'reports', 'cases', 'settled', 'usual', 'usual, low', 'usual, high', 'earlier years'],
+        rows: weeks.map(week => [
+          week.week, week.monday, inShort(week.reports), week.cases, week.settled,
+          ...(week.usual === null ? [null, null, null, 0] : [inShort(week.usual.mean), inShort(week.usual.low), inShort(week.usual.high), week.usual.years]),
+        ]),
+      }}
+    />
+  )
+}
+
+function inWords({ weeks, rise }: ProblemSeason): string {
+  const last = weeks.at(-1)
+  if (last === undefined) return ''
+  const { usual } = last
+  const now = `${weekInWords(last.monday)}: ${inShort(last.reports)} ${last.reports === 1 ? 'report' : 'reports'}`
+  const before = usual === null ? 'no earlier year on record' : `in earlier years ${inShort(usual.mean)} on average, likely between ${inShort(usual.low)} and ${inShort(usual.high)}`
+  return `${now}; ${before}.${rise.unusual ? ' An unusual rise.' : ''}`
+}
+
+function drawn(plot: Plot, width: number, { weeks, rise }: ProblemSeason, most: number): Element {
+  const rows = weeks.map(week => ({ ...week, day: new Date(week.monday) }))
+  const usual = rows.flatMap(({ day, usual }) => usual === null ? [] : [{ day, ...usual }])
+  const last = rows.at(-1)
+  return plot.plot({
+    width, height: 130, marginLeft: 34, marginBottom: 22, marginTop: 14, marginRight: 6,
+    x: { type: 'utc', label: null, ticks: width < 400 ? 4 : 8 },
+    y: { label: null, domain: [0, most], ticks: 3, grid: false },
+    marks: [
+      plot.areaY(usual, { x: 'day', y1: 'low', y2: 'high', fill: 'var(--rule)', fillOpacity: .7, curve: 'step', clip: true }),
+      plot.lineY(usual, { x: 'day', y: 'mean', stroke: 'var(--ink-soft)', strokeDasharray: '3,3', curve: 'step' }),
+      plot.ruleX(rows, { x: 'day', y1: 0, y2: 'reports', stroke: 'var(--bar)', strokeWidth: Math.max(1.5, width / 120) }),
+      ...(rise.unusual && last !== undefined ? [plot.text([last], { x: 'day', y: 'reports', text: () => '▲', dy: -9, fill: 'var(--alarm)', fontSize: 12 })] : []),
+      plot.ruleY([0], { stroke: 'var(--rule-strong)' }),
+    ],
+  })
+}
