@@ -79,7 +79,10 @@ export const WeekCounts = z.object({
 
 /** One week of one problem beside the same week of earlier years. */
 export const WeekBeside = z.object({
-  week: Week, reports: z.number(), cases: z.number().int(), settled: z.number().int(),
+  week: Week,
+  /** The day it begins on. */
+  monday: z.iso.date(),
+  reports: z.number(), cases: z.number().int(), settled: z.number().int(),
   /** Mean of earlier years with its 95 % interval (Garwood 1936); null without an earlier year on record. */
   usual: z.object({ mean: z.number(), low: z.number(), high: z.number(), years: z.number().int() }).nullable(),
 }).meta({ id: 'WeekBeside' })
@@ -116,6 +119,12 @@ export const SeasonSearch = z.object({
  */
 export const SeasonView = z.object({
   district: z.string().nullable(), from: Week, until: Week,
+  /** The day on which the last week begins. */
+  monday: z.iso.date(),
+  /** The week to look at before it, and after it; none after this week. */
+  weekBefore: Week, weekAfter: Week.nullable(),
+  /** True while reports made up for the demonstration are among these. */
+  invented: z.boolean(),
   /** The first week on record; null while there is none. */
   recordsFrom: Week.nullable(),
   problems: z.array(ProblemSeason), more: z.number().int(),

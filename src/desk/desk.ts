@@ -5,7 +5,7 @@ import type {
   NoteForColleagues,
   OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, PracticeCall, PracticeTruth, ProblemRows, RecordResult, RecoveryCodes, RegionView,
   ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, SimilarCases, Suggestions, TakeBack, TicketContact,
-  PlausibleTable, PresenceTable, SeasonSearch, SeasonView, SetPresence, TicketList, TicketView, WatchNotices, WeekCounts, WeeksSearch,
+  PlausibleTable, PresenceTable, SeasonSearch, SeasonView, SetPresence, TicketList, TicketView, WatchNotices, WeekCounts, WeeksSearch, ApproveNote, DistrictWeather, NoteView, SeeingList, TakeBackNote,
 } from '../../shared/index.js'
 import type { WeatherSummary } from '../season/index.js'
 import { reachStore, ticketCounts } from '../store/index.js'
@@ -42,12 +42,14 @@ import { sweepPictures } from './photos/sweep-pictures.js'
 import { eraseDueContacts } from './privacy/erase-due.js'
 import { sealAnew } from './privacy/seal-anew.js'
 import { type DeskParts, furnishRoom } from './room.js'
+import { approveNote, publicNotes, showNote, takeBackNote } from './season/note-desk.js'
 import { pullWeather } from './season/pull-weather.js'
 import { weatherNow } from './season/weather-now.js'
 import { seeNotice, showNotices } from './season/notice-desk.js'
 import { setPresence, showPresence } from './season/presence-desk.js'
 import { recountSeason } from './season/recount.js'
 import { showPlausible, showSeason, weekCounts } from './season/season-desk.js'
+import { showWeather } from './season/show-weather.js'
 import { spokenGuide } from './spoken-guide.js'
 import { askBack } from './tickets/ask-back.js'
 import { followTickets, type FollowTickets } from './tickets/follow.js'
@@ -136,6 +138,13 @@ export interface Desk {
   weekCounts(search: WeeksSearch): Promise<WeekCounts>
   showSeason(search: SeasonSearch): Promise<SeasonView>
   showPlausible(district: string): Promise<PlausibleTable>
+  showWeather(district: string): Promise<DistrictWeather>
+  /** The note of a week, this one when none is named: as the service would write it, and as it is published. */
+  showNote(week?: string): Promise<NoteView>
+  approveNote(body: ApproveNote, who: Member): Promise<NoteView>
+  takeBackNote(body: TakeBackNote, who: Member): Promise<NoteView>
+  /** What everyone may read. */
+  publicNotes(): Promise<SeeingList>
   showPresence(): Promise<PresenceTable>
   setPresence(body: SetPresence, who: Member): Promise<PresenceTable>
   /** First reports of watch problems. */
@@ -256,6 +265,11 @@ export function createDesk(parts: DeskParts): Desk {
     weekCounts: (search) => weekCounts(room, search),
     showSeason: (search) => showSeason(room, search),
     showPlausible: (district) => showPlausible(room, district),
+    showWeather: (district) => showWeather(room, district),
+    showNote: (week) => showNote(room, week),
+    approveNote: (body, who) => approveNote(room, body, who),
+    takeBackNote: (body, who) => takeBackNote(room, body, who),
+    publicNotes: () => publicNotes(room),
     showPresence: () => showPresence(room),
     setPresence: (body, who) => setPresence(room, body, who),
     showNotices: () => showNotices(room),

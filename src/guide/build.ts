@@ -50,7 +50,8 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
     language: region.language, untranslated: new Set<string>(), translations,
     region: {
       id: region.id, name: region.name, helpline: region.helpline, demonstration: region.demonstration, units: region.units,
-      language: region.language, districts: region.districts, beside, numbers: region.numbers, onDutyMail: region.onDutyMail, targets: region.targets,
+      language: region.language, districts: region.districts, beside, numbers: region.numbers,
+      leastPublicCount: region.leastPublicCount, onDutyMail: region.onDutyMail, targets: region.targets,
     },
     checks, problems, hosts, redFlags, layWords, casebook,
     checkNumbers: numbers.check, problemNumbers: numbers.problem, hostNumbers: numbers.host, redFlagNumbers: numbers.redFlag,

@@ -122,6 +122,8 @@ export interface RegionDraft {
   /** Districts that lie beside one, as written; it holds both ways. */
   readonly beside: readonly { readonly district: Located<string>; readonly others: readonly Located<string>[] }[]
   readonly numbers: ReadonlyMap<string, { readonly name: string; readonly number: string }>
+  /** The smallest count by district that anyone may see. */
+  readonly leastPublicCount: number
   readonly onDutyMail: string | null
   readonly targets: { readonly answerWithinHours: number; readonly urgentWithinHours: number; readonly eraseContactAfterDays: number }
 }

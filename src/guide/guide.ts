@@ -210,6 +210,8 @@ export interface Region {
   /** The districts beside each one, in order of name; one that no line names has none. */
   readonly beside: ReadonlyMap<string, readonly string[]>
   readonly numbers: ReadonlyMap<CallName, { readonly name: string; readonly number: string }>
+  /** The smallest count by district that anyone may see; smaller ones are left out of what is public. */
+  readonly leastPublicCount: number
   /** The mail address that hears of urgent tickets, or null. */
   readonly onDutyMail: string | null
   readonly targets: {

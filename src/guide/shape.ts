@@ -198,6 +198,7 @@ function shapeRegion(parsed: ParsedFile, report: Report): AnyDraft | null {
       district: here.key(district, ['beside', district]), others: here.texts(others, ['beside', district]),
     })),
     numbers: new Map(Object.entries(value.numbers)),
+    leastPublicCount: value['least public count'] ?? USUAL_LEAST_COUNT,
     onDutyMail: value['on duty mail'] ?? null,
     targets: {
       answerWithinHours: value.targets['answer within hours'],
@@ -206,6 +207,9 @@ function shapeRegion(parsed: ParsedFile, report: Report): AnyDraft | null {
     },
   }
 }
+
+/** Counts under five are commonly held back from public tables of small areas (common practice of statistics offices). */
+const USUAL_LEAST_COUNT = 5
 
 function shapeCasebook(parsed: ParsedFile, report: Report): AnyDraft | null {
   const value = fit(casebookShape, parsed, report)

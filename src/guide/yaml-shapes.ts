@@ -121,6 +121,7 @@ export const regionShape = z.strictObject({
   districts: z.record(id, text),
   beside: z.record(id, z.array(id).min(1, 'at least one district')).optional(),
   numbers: z.record(phrase, z.strictObject({ name: text, number: text })),
+  'least public count': z.int().min(3, 'at least 3: smaller counts can point to one garden').max(50).optional(),
   'on duty mail': z.email('a mail address').optional(),
   targets: z.strictObject({
     'answer within hours': z.number().positive().max(8760),

@@ -17,6 +17,7 @@ import { logRequests } from './request-log.js'
 import { routes } from './routes/index.js'
 import { safeHeaders } from './safe-headers.js'
 import { serveRoute } from './serve-route.js'
+import { seeingPages } from './seeing/seeing-pages.js'
 import { sessionCookieName } from './session-cookie.js'
 import type { CounterOf } from './shared-counter.js'
 import type { Settings } from './settings.js'
@@ -71,6 +72,7 @@ export function buildApp({
   // A photo in a form has the form's own lines round it.
   const photoForms = fileReader({ mostBytes: MAX_PHOTO_BYTES + FORM_ROOM_BYTES, silenceMs: SILENCE_MS, mostUnderWay: MOST_BYTES_UNDER_WAY })
   app.use(askPages({ desk, webDir, limits, files: photoForms }))
+  app.use(seeingPages({ desk, webDir, panelOrigins: settings.panelOrigins }))
   app.use(servePages(webDir))
   app.use(pageForBrowsers(webDir))
   app.use(() => {

@@ -70,8 +70,13 @@ export const roles: Readonly<Record<string, Access>> = {
   'GET /api/season': HELPLINE,
   'GET /api/season/weeks': HELPLINE,
   'GET /api/season/plausible': HELPLINE,
+  'GET /api/season/weather': HELPLINE,
   'GET /api/season/presence': HELPLINE,
   'POST /api/season/presence': SPECIALISTS,
+  'GET /api/season/note': HELPLINE,
+  'POST /api/season/note/approve': SPECIALISTS,
+  'POST /api/season/note/take-back': SPECIALISTS,
+  'GET /api/seeing': 'anyone',
   'GET /api/season/notices': HELPLINE,
   'POST /api/season/notices/:notice/seen': SPECIALISTS,
 

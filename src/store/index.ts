@@ -30,6 +30,7 @@ export {
   markRepeat, reportsOfAsker, seasonReportOf,
 } from './season-reports.js'
 export type { CountQuery, CountRow, SeasonReportRow } from './season-reports.js'
+export { hasInventedSeason, keepInventedCounts, removeInventedSeason } from './invented-season.js'
 export { settledCasesOn } from './settled-cases.js'
 export type { SettledCase } from './settled-cases.js'
 export { openStore, STORE_FILE } from './open-store.js'
@@ -70,6 +71,7 @@ export type { TicketAdvance, TicketWithTaker } from './tickets.js'
 export {
   beginWeatherRead, endWeatherRead, forgetEmptyWeatherReads, lastWeatherReads, weatherVersion, type WeatherReadRow,
 } from './weather-reads.js'
+export { appendWeeklyNote, publishedNotes, type WeeklyNoteRow, weeklyNotesOf } from './weekly-notes.js'
 export {
   keepWeatherDays, keepWeatherHours, lastWeatherRecords, type LastRecords, weatherDays, weatherHours, weatherHoursAsDays, type DayOfHours,
 } from './weather-records.js'

@@ -73,14 +73,21 @@ export interface CountRow {
   readonly settled: number
 }
 
-/** Counts reports by problem, host, district and week; repeats do not count. */
+/**
+ * Counts reports by problem, host, district and week; repeats do not count. What was made up for the demonstration counts
+ * with the rest.
+ */
 export async function countReports(db: Db, { from, until, problem, host, district }: CountQuery): Promise<CountRow[]> {
-  let found = db.selectFrom('season_report')
+  const counted = db.selectFrom('season_report').where('is_repeat', '=', 0)
+    .select(['problem', 'host', 'district', 'week', 'weight as reports', sql<number>`1`.as('cases'), sql<number>`case when basis = 'settled' then 1 else 0 end`.as('settled')])
+    .unionAll(db.selectFrom('invented_count')
+      .select(['problem', 'host', sql<string | null>`district`.as('district'), 'week', 'reports', 'cases', 'settled']))
+  let found = db.selectFrom(counted.as('counted'))
     .select((is) => [
-      'problem', 'host', 'district', 'week', is.fn.sum<number>('weight').as('reports'), is.fn.countAll<number>().as('cases'),
-      sql<number>`sum(case when basis = 'settled' then 1 else 0 end)`.as('settled'),
+      'problem', 'host', 'district', 'week', is.fn.sum<number>('reports').as('reports'), is.fn.sum<number>('cases').as('cases'),
+      is.fn.sum<number>('settled').as('settled'),
     ])
-    .where('week', '>=', from).where('week', '<=', until).where('is_repeat', '=', 0)
+    .where('week', '>=', from).where('week', '<=', until)
   if (problem !== undefined) found = found.where('problem', '=', problem)
   if (host !== undefined) found = found.where('host', '=', host)
   if (district !== undefined) found = found.where('district', '=', district)
@@ -90,7 +97,9 @@ export async function countReports(db: Db, { from, until, problem, host, distric
 
 /** The first week of which anything is counted, or null. */
 export async function firstCountedWeek(db: Db): Promise<string | null> {
-  return (await db.selectFrom('season_report').select('week').orderBy('week').limit(1).executeTakeFirst())?.week ?? null
+  const first = await db.selectFrom('season_report').select('week').orderBy('week').limit(1).executeTakeFirst()
+  const invented = await db.selectFrom('invented_count').select('week').orderBy('week').limit(1).executeTakeFirst()
+  return [first, invented].flatMap((row) => (row === undefined ? [] : [row.week])).sort()[0] ?? null
 }
 
 /** Case numbers above one, in order, at most so many. */

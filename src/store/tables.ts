@@ -34,13 +34,15 @@ export interface Tables {
   helpline_setting: HelplineSettingTable
   person_change: PersonChangeTable
   outbox: OutboxTable
+  season_report: SeasonReportTable
+  presence_change: PresenceChangeTable
+  weekly_note: WeeklyNoteTable
+  invented_count: InventedCountTable
+  watch_notice: WatchNoticeTable
   weather_station: WeatherStationTable
   weather_read: WeatherReadTable
   weather_day: WeatherDayTable
   weather_hour: WeatherHourTable
-  season_report: SeasonReportTable
-  presence_change: PresenceChangeTable
-  watch_notice: WatchNoticeTable
 }
 
 export interface CaseFileTable {
@@ -346,6 +348,47 @@ export interface RequestCountTable {
   times: number
 }
 
+/** What specialists said of watch problems. Append-only. */
+export interface PresenceChangeTable {
+  id: Generated<number>
+  problem: string
+  district: string
+  state: string
+  /** ISO date. */
+  holds_from: string
+  why: string
+  person_id: number
+  at: string
+  /** 1 when made up for the demonstration. */
+  invented: Generated<number>
+}
+
+/** Reports that were made up for the demonstration. */
+export interface InventedCountTable {
+  problem: string
+  host: string
+  district: string
+  week: string
+  reports: number
+  cases: number
+  settled: number
+}
+
+/** What specialists approved for everyone to read, and took back. Append-only: the last row of a week is how it stands. */
+export interface WeeklyNoteTable {
+  id: Generated<number>
+  /** ISO week. */
+  week: string
+  /** 'approved' or 'taken back'. */
+  what: string
+  /** The note as everyone reads it, as JSON; null when it was taken back. */
+  note: string | null
+  person_id: number
+  at: string
+  /** 1 when made up for the demonstration. */
+  invented: Generated<number>
+}
+
 /** A weather station. */
 export interface WeatherStationTable {
   id: Generated<number>
@@ -360,6 +403,8 @@ export interface WeatherStationTable {
   longitude: number
   /** Minutes by which its clock is ahead of UTC, all year round. */
   clock_minutes: number
+  /** 1 when made up for the demonstration. */
+  invented: Generated<number>
 }
 
 /** One reading of a weather file, or of an address, and what came of it. */
@@ -422,19 +467,6 @@ export interface SeasonReportTable {
   /** The lowest case number of the same asker; null once anybody of these was erased: then it stays as it is. */
   asker: number | null
   is_repeat: number
-}
-
-/** What specialists said of watch problems. Append-only. */
-export interface PresenceChangeTable {
-  id: Generated<number>
-  problem: string
-  district: string
-  state: string
-  /** ISO date. */
-  holds_from: string
-  why: string
-  person_id: number
-  at: string
 }
 
 /** First reports of watch problems, by district and ISO year. */

@@ -18,7 +18,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rolldownOptions: {
-      input: ['demo', 'case', 'sign-in', 'sheet', 'bench', 'season', 'missing', 'people', 'account', 'join', 'ask'].map(page => here(`pages/${page}.html`)),
+      input: ['demo', 'case', 'sign-in', 'sheet', 'bench', 'season', 'missing', 'people', 'account', 'join', 'ask', 'seeing'].map(page => here(`pages/${page}.html`)),
     },
   },
 })

@@ -1,7 +1,7 @@
 import type { PlausibleTable, RiseLine, SeasonSearch, SeasonView, WeekCounts, WeeksSearch } from '../../../shared/index.js'
 import type { Guide } from '../../guide/index.js'
-import { earlierYears, isoWeekOf, risePlan, type RiseVerdict, sameWeekBefore, sameWeeksBefore, unusualRise, weekAfter, weeksBetween } from '../../season/index.js'
-import { type CountRow, countReports, firstCountedWeek } from '../../store/index.js'
+import { earlierYears, isoWeekOf, mondayOfWeek, risePlan, type RiseVerdict, sameWeekBefore, sameWeeksBefore, unusualRise, weekAfter, weeksBetween } from '../../season/index.js'
+import { type CountRow, countReports, firstCountedWeek, hasInventedSeason } from '../../store/index.js'
 import { DeskFault } from '../desk-fault.js'
 import { hostNamed, problemNamed } from '../guide-names.js'
 import type { Room } from '../room.js'
@@ -35,11 +35,15 @@ export async function weekCounts({ db, knowledge, now }: SeasonRoom, search: Wee
 export async function showSeason({ db, knowledge, now }: SeasonRoom, { district, problem, until: wanted }: SeasonSearch): Promise<SeasonView> {
   const { guide } = knowledge()
   if (district !== undefined) knownDistrict(guide, district)
-  const until = weekAfter(wanted ?? isoWeekOf(today(now)), 0)
+  const thisWeek = isoWeekOf(today(now))
+  const until = weekAfter(wanted ?? thisWeek, 0)
   const from = weekAfter(until, 1 - WEEKS_SHOWN)
   const first = await firstCountedWeek(db)
   const recordsFrom = first === null ? null : weekAfter(first, 0)
-  const none = { district: district ?? null, from, until, recordsFrom, problems: [], more: 0 }
+  const none = {
+    district: district ?? null, from, until, monday: mondayOfWeek(until), weekBefore: weekAfter(until, -1),
+    weekAfter: until < thisWeek ? weekAfter(until, 1) : null, invented: await hasInventedSeason(db), recordsFrom, problems: [], more: 0,
+  }
   if (recordsFrom === null) return none
   // Far enough back for the earliest week shown and for every baseline.
   const rows = await countReports(db, { from: weekAfter(sameWeekBefore(from, YEARS_BACK), -12), until, district, problem })
@@ -57,7 +61,7 @@ export async function showSeason({ db, knowledge, now }: SeasonRoom, { district,
       problem: id, name: problemNamed(guide, id)?.name ?? id, watch: problemNamed(guide, id)?.watch != null, district: district ?? null,
       weeks: shown.map(({ week, sameWeeks }) => {
         const { years, usual } = earlierYears(weeks, sameWeeks)
-        return { week, ...weeks.get(week) ?? NOTHING, usual: usual === null ? null : { ...usual, years: years.length } }
+        return { week, monday: mondayOfWeek(week), ...weeks.get(week) ?? NOTHING, usual: usual === null ? null : { ...usual, years: years.length } }
       }),
       rise: riseLine(rise),
     })),

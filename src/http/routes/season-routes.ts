@@ -1,5 +1,5 @@
 import {
-  PlausibleSearch, PlausibleTable, PresenceTable, SeasonSearch, SeasonView, SetPresence, WatchNotices, WeekCounts, WeeksSearch,
+  ApproveNote, DistrictWeather, NoteSearch, NoteView, PlausibleSearch, PlausibleTable, PresenceTable, SeasonSearch, SeasonView, SeeingList, SetPresence, TakeBackNote, WatchNotices, WeekCounts, WeeksSearch,
 } from '../../../shared/index.js'
 import { defineMemberRoute, defineRoute, type Route } from '../route.js'
 
@@ -20,6 +20,11 @@ export const seasonRoutes: readonly Route[] = [
     query: PlausibleSearch, reply: PlausibleTable,
     handle: ({ desk, query }) => desk.showPlausible(query.district),
   }),
+  defineRoute('GET', '/api/season/weather', {
+    summary: 'What the station of a district says of rain, warmth and weather for diseases, with everything that is missing.',
+    query: PlausibleSearch, reply: DistrictWeather,
+    handle: ({ desk, query }) => desk.showWeather(query.district),
+  }),
   defineRoute('GET', '/api/season/presence', {
     summary: 'How every watch problem stands in every district, with all that was said of it.',
     reply: PresenceTable,
@@ -39,5 +44,25 @@ export const seasonRoutes: readonly Route[] = [
     summary: 'Puts a notice aside.',
     reply: WatchNotices,
     handle: ({ desk, part, member }) => desk.seeNotice(part('notice'), member),
+  }),
+  defineRoute('GET', '/api/season/note', {
+    summary: 'The note of a week for everyone: as the service drafts it, and as it is published.',
+    query: NoteSearch, reply: NoteView,
+    handle: ({ desk, query }) => desk.showNote(query.week),
+  }),
+  defineMemberRoute('POST', '/api/season/note/approve', {
+    summary: 'Lets everyone read a week\'s note, with the counts of this moment.',
+    body: ApproveNote, reply: NoteView,
+    handle: ({ desk, body, member }) => desk.approveNote(body, member),
+  }),
+  defineMemberRoute('POST', '/api/season/note/take-back', {
+    summary: 'Takes a week\'s note back: nobody else can read it from then on.',
+    body: TakeBackNote, reply: NoteView,
+    handle: ({ desk, body, member }) => desk.takeBackNote(body, member),
+  }),
+  defineRoute('GET', '/api/seeing', {
+    summary: 'What we are seeing: the approved notes of the last weeks, for everyone. The same stands at /seeing, /seeing.json and /seeing.atom.',
+    reply: SeeingList,
+    handle: ({ desk }) => desk.publicNotes(),
   }),
 ]

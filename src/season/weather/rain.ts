@@ -15,16 +15,15 @@ export interface RainSum {
   /** What 25 mm a week would be over these days, mm. */
   readonly needMm: number
   readonly missingDays: readonly string[]
+  /** Every day with its measure, mm; null where there is none. */
+  readonly byDay: readonly { readonly date: string; readonly mm: number | null }[]
 }
 
 /** Rain of so many days, the last of them `last`. */
 export function rainOver(records: ReadonlyMap<string, DailyRecord>, last: string, days: number): RainSum {
-  let sumMm = 0
-  const missingDays: string[] = []
-  for (const date of datesFrom(addDays(last, 1 - days), last)) {
-    const rain = records.get(date)?.rainMm ?? null
-    if (rain === null) missingDays.push(date)
-    else sumMm += rain
+  const byDay = datesFrom(addDays(last, 1 - days), last).map((date) => ({ date, mm: records.get(date)?.rainMm ?? null }))
+  return {
+    days, sumMm: byDay.reduce((sum, { mm }) => sum + (mm ?? 0), 0), needMm: (WEEKLY_NEED_MM * days) / 7,
+    missingDays: byDay.filter(({ mm }) => mm === null).map(({ date }) => date), byDay,
   }
-  return { days, sumMm, needMm: (WEEKLY_NEED_MM * days) / 7, missingDays }
 }

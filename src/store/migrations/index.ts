@@ -12,6 +12,8 @@ import { practice } from './0009-practice.js'
 import { weather } from './0010-weather.js'
 import { language } from './0012-language.js'
 import { season } from './0013-season.js'
+import { inventedSeason } from './0014-invented-season.js'
+import { weeklyNote } from './0015-weekly-note.js'
 
 /**
  * Every migration by name, in the order of the names. A migration that has been released is never edited; a change
@@ -31,5 +33,7 @@ export function migrationsFor(kinds: ColumnKinds): Record<string, Migration> {
     '0010-weather': weather(kinds),
     '0012-language': language,
     '0013-season': season(kinds),
+    '0014-invented-season': inventedSeason,
+    '0015-weekly-note': weeklyNote(kinds),
   }
 }

@@ -5,6 +5,7 @@ import { createSender } from '../wire/sender.js'
 import { createStaffService } from '../wire/staff-service.js'
 import { StaffFrame } from './staff-frame.js'
 import './page.css'
+import './sheet.css'
 import './bench.css'
 import './season.css'
 

@@ -25,7 +25,7 @@ export function PresenceGrid({ table, mayWrite, sending, fault, onSet }: Presenc
   return (
     <>
       <p class="hint">{states.map(state => `${presenceMarks[state]} ${state}`).join(', ')}, – nothing said. {mayWrite ? 'Press a place to read what was said, or to say more.' : 'Press a place to read what was said.'}</p>
-      <div class="numbers" tabIndex={0} role="region" aria-label="Watch problems by district">
+      <div class="numbers whole" tabIndex={0} role="region" aria-label="Watch problems by district">
         <table class="presence">
           <thead><tr><th scope="col">problem</th>{districts.map(([id, name]) => <th key={id} scope="col">{name}</th>)}</tr></thead>
           <tbody>

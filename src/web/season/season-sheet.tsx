@@ -1,14 +1,15 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
-import type { DistrictWeather, PlausibleTable, PresenceTable, RegionView, SeasonView, SetPresence, WatchNotices } from '../../../shared/index.js'
+import type { DistrictWeather, NoteView, PlausibleTable, PresenceTable, RegionView, SeasonView, WatchNotices } from '../../../shared/index.js'
 import { KeyBoard, useKeys, type KeyAction } from '../sheet/keys.js'
 import type { Reply } from '../wire/reply.js'
 import type { SeasonService } from '../wire/season-service.js'
 import { weekInWords } from '../wording/day.js'
+import { NotePart } from './note-part.js'
 import { Notices } from './notices.js'
 import { PlausibleList } from './plausible-list.js'
 import { PresenceGrid } from './presence-grid.js'
 import { WeatherPart } from './weather-part.js'
-import { WeekDrawing } from './week-drawing.js'
+import { WeekPlate } from './week-plate.js'
 
 interface SeasonSheetProps {
   readonly service: SeasonService
@@ -31,6 +32,8 @@ export function SeasonSheet({ service, region, mayWrite }: SeasonSheetProps) {
   const [notices, setNotices] = useFetched<WatchNotices>(() => service.watchNotices(), [round])
   const title = useRef<HTMLHeadingElement>(null)
   useLayoutEffect(() => title.current?.focus({ preventScroll: true }), [])
+  const [note, setNote] = useFetched<NoteView>(() => service.note(until), [until, round])
+  const [noteFault, setNoteFault] = useState<string | null>(null)
   const [sending, setSending] = useState(false)
   const [fault, setFault] = useState<string | null>(null)
 
@@ -45,19 +48,18 @@ export function SeasonSheet({ service, region, mayWrite }: SeasonSheetProps) {
   ]
   const keys = useKeys(actions, () => title.current?.focus({ preventScroll: true }))
 
-  async function write(body: SetPresence): Promise<boolean> {
+  async function write<Value>(send: () => Promise<Reply<Value>>, take: (value: Value) => void, tell: (fault: string | null) => void): Promise<boolean> {
     if (sending) return false
     setSending(true)
-    const reply = await service.setPresence(body)
+    const reply = await send()
     setSending(false)
-    setFault(reply.ok ? null : reply.trouble.kind === 'refused' ? reply.trouble.detail : 'We could not reach the service. Nothing was written down; try again.')
-    if (reply.ok) setPresence(reply.value)
+    tell(reply.ok ? null : reply.trouble.kind === 'refused' ? reply.trouble.detail : 'We could not reach the service. Nothing was written down; try again.')
+    if (reply.ok) take(reply.value)
     return reply.ok
   }
 
   const shown = view?.problems.slice(0, all ? undefined : FIRST_SHOWN) ?? []
-  const most = Math.max(1, ...shown.flatMap(({ weeks }) => weeks.map(({ reports, usual }) => Math.max(reports, Math.min(usual?.high ?? 0, reports * 3 + 3)))))
-  const lastMonday = view?.problems[0]?.weeks.at(-1)?.monday ?? view?.monday
+  const lastMonday = view?.monday
   const rises = view?.problems.filter(({ rise }) => rise.unusual) ?? []
 
   return (
@@ -81,10 +83,12 @@ export function SeasonSheet({ service, region, mayWrite }: SeasonSheetProps) {
             {view !== null && (
               <>
                 <p role="status">The year up to {lastMonday === undefined ? view.until : weekInWords(lastMonday)}. {view.recordsFrom === null ? '' : rises.length === 0 ? 'No unusual rise this week.' : `Unusual rise: ${rises.map(({ name }) => name).join(', ')}.`}</p>
+                {view.invented && <p class="invented">These seasons are invented, for the demonstration. <code>npx frondline season demo remove</code> takes them away.</p>}
                 {view.problems.length === 0
                   ? <Empty view={view} />
                   : <p class="hint">Bars: reports; settled ones count one, concluded ones by how likely they are, and whoever asks twice once. Band: where the same weeks of earlier years lie, 95 in 100 (Garwood 1936). ▲ marks an unusual rise. {[...new Set(shown.map(({ rise }) => rise.note))].join(' ')}</p>}
-                <div class="drawings">{shown.map(one => <WeekDrawing key={one.problem} season={one} most={most} place={district ?? 'all'} />)}</div>
+                <div class="plates">{shown.map(one => <WeekPlate key={one.problem} season={one} place={district ?? 'all'} />)}</div>
+                {all && view.more > 0 && <p class="hint">{view.more} more problems had fewer reports.</p>}
                 {!all && view.problems.length > shown.length && <p><button type="button" class="second" onClick={() => setAll(true)}>Show all {view.problems.length} problems</button></p>}
               </>
             )}
@@ -94,7 +98,19 @@ export function SeasonSheet({ service, region, mayWrite }: SeasonSheetProps) {
           <div class="step">
             <h2 id="presence-title">Watch problems by district</h2>
             {presence === null ? <p>Fetching …</p> : presence.rows.length === 0 ? <p>The guide names no watch problem.</p>
-              : <PresenceGrid table={presence} mayWrite={mayWrite} sending={sending} fault={fault} onSet={write} />}
+              : <PresenceGrid table={presence} mayWrite={mayWrite} sending={sending} fault={fault} onSet={body => write(() => service.setPresence(body), setPresence, setFault)} />}
+          </div>
+        </section>
+        <section class="sheet" aria-labelledby="note-title">
+          <div class="step">
+            <h2 id="note-title">What we are seeing: the note for everyone</h2>
+            {note === null ? <p>Fetching …</p> : (
+              <NotePart
+                view={note} mayWrite={mayWrite} sending={sending} fault={noteFault}
+                onApprove={text => void write(() => service.approveNote({ week: note.week, note: text }), setNote, setNoteFault)}
+                onTakeBack={() => void write(() => service.takeBackNote(note.week), setNote, setNoteFault)}
+              />
+            )}
           </div>
         </section>
         {district === null

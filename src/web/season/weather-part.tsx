@@ -1,6 +1,6 @@
 import type { DistrictWeather, HeatCurve, StationWeather } from '../../../shared/index.js'
 import { dayInWords } from '../wording/day.js'
-import { Drawing, type Plot } from './drawing.js'
+import { Plate, type Plot } from './plate.js'
 import { inShort } from './numbers.js'
 
 /** The weather of a district by its station's records: rain, warmth, and days on which diseases can have come. */
@@ -14,7 +14,7 @@ export function WeatherPart({ weather }: { readonly weather: DistrictWeather }) 
       <p>{station.name}. {station.lastRecorded === null ? 'No records yet.' : `Records up to ${dayInWords(station.lastRecorded)}.`}</p>
       <Gaps station={station} />
       <RainBars station={station} district={district} />
-      {station.heat.map(curve => <HeatDrawing key={curve.how} curve={curve} district={district} />)}
+      {station.heat.map(curve => <HeatPlate key={curve.how} curve={curve} district={district} />)}
       <Infection station={station} />
     </>
   )
@@ -41,13 +41,13 @@ function RainBars({ station, district }: { readonly station: StationWeather, rea
   const { week, month, byDay } = station.rain
   const says = `${sumInWords(week)}; ${sumInWords(month)}. A garden needs about 25 mm a week.`
   return (
-    <Drawing
+    <Plate
       title="Rain by day, mm" says={says} of={station} file={`rain-${district}`}
       table={{ heads: ['day', 'rain, mm'], rows: byDay.map(({ day, mm }) => [day, mm]) }}
       draw={(plot, width) => {
         const rows = byDay.map(({ day, mm }) => ({ day: new Date(day), mm }))
         return plot.plot({
-          width, height: 150, marginLeft: 34, marginBottom: 22, marginRight: 6,
+          width, height: 150, marginLeft: 34, marginBottom: 34, marginRight: 6,
           x: { type: 'utc', label: null, ticks: width < 400 ? 4 : 8 }, y: { label: null, ticks: 3 },
           marks: [
             plot.ruleX(rows.filter(({ mm }) => mm !== null), { x: 'day', y1: 0, y2: 'mm', stroke: 'var(--bar)', strokeWidth: Math.max(2, width / 60) }),
@@ -64,11 +64,11 @@ function sumInWords({ days, sumMm, needMm, missing }: StationWeather['rain']['we
   return `${missing > 0 ? 'At least ' : ''}${inShort(sumMm)} mm in the last ${days} days against ${inShort(needMm)} mm${missing > 0 ? ` (${missing} ${missing === 1 ? 'day' : 'days'} without a measure)` : ''}`
 }
 
-function HeatDrawing({ curve, district }: { readonly curve: HeatCurve, readonly district: string }) {
+function HeatPlate({ curve, district }: { readonly curve: HeatCurve, readonly district: string }) {
   const now = inShort(curve.sum)
   const here = curve.events.filter(({ least, most }) => curve.sum >= least && (most === null || curve.sum <= most)).map(({ name }) => name)
   return (
-    <Drawing
+    <Plate
       title={`Degree days ${curve.how}`}
       says={`${curve.missing > 0 ? 'At least ' : ''}${now} °${curve.unit} days so far.${here.length > 0 ? ` About now: ${here.join(', ')}.` : ''}${curve.missing > 0 ? ` ${curve.missing} ${curve.missing === 1 ? 'day is' : 'days are'} missing.` : ''}`}
       of={curve} file={`degree-days-${district}`}
@@ -83,7 +83,7 @@ function heatDrawn(plot: Plot, width: number, { points, events, sum }: HeatCurve
   const shown = events.filter(({ least }) => least <= sum * 1.6)
   const top = Math.max(sum, ...shown.map(({ least }) => least)) * 1.1 || 1
   return plot.plot({
-    width, height: 220, marginLeft: 44, marginBottom: 22, marginRight: 6,
+    width, height: 220, marginLeft: 44, marginBottom: 34, marginRight: 6,
     x: { type: 'utc', label: null, ticks: width < 400 ? 4 : 8 }, y: { label: null, ticks: 4, domain: [0, top] },
     marks: [
       plot.ruleY(shown, { y: 'least', stroke: 'var(--rule-strong)', strokeDasharray: '2,3' }),

@@ -1,4 +1,4 @@
-import type { DistrictWeather, PlausibleTable, PresenceTable, SeasonView, SetPresence, WatchNotices } from '../../../shared/index.js'
+import type { ApproveNote, DistrictWeather, NoteView, PlausibleTable, PresenceTable, SeasonView, SetPresence, WatchNotices } from '../../../shared/index.js'
 import type { Reply } from './reply.js'
 import type { Sender } from './sender.js'
 
@@ -12,6 +12,10 @@ export interface SeasonService {
   putNoticeAside(notice: string): Promise<Reply<WatchNotices>>
   plausible(district: string): Promise<Reply<PlausibleTable>>
   weather(district: string): Promise<Reply<DistrictWeather>>
+  /** The note of a week for everyone; of this week when none is named. */
+  note(week: string | null): Promise<Reply<NoteView>>
+  approveNote(body: ApproveNote): Promise<Reply<NoteView>>
+  takeBackNote(week: string): Promise<Reply<NoteView>>
 }
 
 /** The season's routes as functions. */
@@ -23,6 +27,9 @@ export function createSeasonService({ get, post }: Sender): SeasonService {
     watchNotices: () => get('/api/season/notices'),
     putNoticeAside: notice => post(`/api/season/notices/${encodeURIComponent(notice)}/seen`),
     plausible: district => get(`/api/season/plausible?${new URLSearchParams({ district })}`),
+    note: week => get(`/api/season/note${week === null ? '' : `?${new URLSearchParams({ week })}`}`),
+    approveNote: body => post('/api/season/note/approve', body),
+    takeBackNote: week => post('/api/season/note/take-back', { week }),
     weather: district => get(`/api/season/weather?${new URLSearchParams({ district })}`),
   }
 }

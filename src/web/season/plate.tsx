@@ -1,10 +1,12 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks'
 import { csvOf, type Table } from './csv.js'
 
-/** The plotting library, fetched with the first drawing. */
-export type Plot = typeof import('@observablehq/plot')
+import type * as PlotLibrary from '@observablehq/plot'
 
-interface DrawingProps {
+/** The plotting library, fetched with the first drawing. */
+export type Plot = typeof PlotLibrary
+
+interface PlateProps {
   readonly title: string
   /** What it shows, in a sentence or two: read out in place of the drawing. */
   readonly says: string
@@ -19,7 +21,7 @@ interface DrawingProps {
 }
 
 /** A drawing with its words, its numbers as a table, and those to take away. Without the library the words and numbers stay. */
-export function Drawing({ title, says, draw, table, file, of }: DrawingProps) {
+export function Plate({ title, says, draw, table, file, of }: PlateProps) {
   const id = useId()
   const frame = useRef<HTMLDivElement>(null)
   const [width, setWidth] = useState(0)
@@ -46,7 +48,7 @@ export function Drawing({ title, says, draw, table, file, of }: DrawingProps) {
   }, [plot, width, of])
 
   return (
-    <figure class="drawing" aria-labelledby={`${id}-title`}>
+    <figure class="plate" aria-labelledby={`${id}-title`}>
       <figcaption id={`${id}-title`}>{title}</figcaption>
       <p class="says">{says}</p>
       <div class="drawn" ref={frame} />

@@ -1,24 +1,22 @@
 import type { ProblemSeason } from '../../../shared/index.js'
 import { inShort } from './numbers.js'
-import { Drawing, type Plot } from './drawing.js'
+import { Plate, type Plot } from './plate.js'
 import { weekInWords } from '../wording/day.js'
 
-interface WeekDrawingProps {
+interface WeekPlateProps {
   readonly season: ProblemSeason
-  /** The tallest week of all drawings beside this one, so that they can be compared. */
-  readonly most: number
   readonly place: string
 }
 
 /** One problem's year by week, over the band in which the same weeks of earlier years lie. */
-export function WeekDrawing({ season, most, place }: WeekDrawingProps) {
+export function WeekPlate({ season, place }: WeekPlateProps) {
   const { weeks, name } = season
   return (
-    <Drawing
+    <Plate
       title={`${name}${season.watch ? ' (to be reported)' : ''}`}
       says={inWords(season)}
       of={season}
-      draw={(plot, width) => drawn(plot, width, season, most)}
+      draw={(plot, width) => drawn(plot, width, season)}
       file={`${season.problem}-by-week-${place}`}
       table={{
         heads: ['week', 'from', 'reports', 'cases', 'settled', 'usual', 'usual, low', 'usual, high', 'earlier years'],
@@ -40,12 +38,14 @@ function inWords({ weeks, rise }: ProblemSeason): string {
   return `${now}; ${before}.${rise.unusual ? ' An unusual rise.' : ''}`
 }
 
-function drawn(plot: Plot, width: number, { weeks, rise }: ProblemSeason, most: number): Element {
+function drawn(plot: Plot, width: number, { weeks, rise }: ProblemSeason): Element {
   const rows = weeks.map(week => ({ ...week, day: new Date(week.monday) }))
   const usual = rows.flatMap(({ day, usual }) => usual === null ? [] : [{ day, ...usual }])
   const last = rows.at(-1)
+  // A scale of its own, so that small counts can be read; never so large that one report looks like a flood.
+  const most = Math.max(LEAST_SCALE, ...rows.map(({ reports }) => reports), ...usual.map(({ mean, high }) => Math.max(mean, Math.min(high, MOST_BAND))))
   return plot.plot({
-    width, height: 130, marginLeft: 34, marginBottom: 22, marginTop: 14, marginRight: 6,
+    width, height: 130, marginLeft: 34, marginBottom: 34, marginTop: 14, marginRight: 6,
     x: { type: 'utc', label: null, ticks: width < 400 ? 4 : 8 },
     y: { label: null, domain: [0, most], ticks: 3, grid: false },
     marks: [
@@ -57,3 +57,7 @@ function drawn(plot: Plot, width: number, { weeks, rise }: ProblemSeason, most: 
     ],
   })
 }
+
+const LEAST_SCALE = 5
+/** A band may run out of the top of the drawing: it is wide where records are few. */
+const MOST_BAND = 8
