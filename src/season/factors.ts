@@ -2,7 +2,7 @@ import type { PresenceState } from './presence.js'
 
 /**
  * Every factor by which presence and reports move a prior. Our judgement, tried against the casebook with an invented
- * season (`npm run bench -- season`): each alone turns a toss-up, none outweighs two good looks at the plant. The
+ * season (`npm run bench -- season-counts`): each alone turns a toss-up, none outweighs two good looks at the plant. The
  * weather's own factors stand in weather/moves.ts.
  */
 

@@ -14,4 +14,5 @@ export { type CountsByWeek, type RisePlan, risePlan, type RiseVerdict, unusualRi
 export { type WeeklyCount, weeklyCounts } from './reports/weekly-counts.js'
 export { draftNote, type NoteDraft, type WeekOfProblem } from './weekly-note.js'
 export * from './weather/index.js'
-export { moveInWords, reasonInWords } from './wording-en.js'
+export type { MoveWording } from './move-wording.js'
+export { moveInWords, reasonInWords } from './wording.js'

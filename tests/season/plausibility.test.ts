@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import type { Guide } from '../../src/guide/index.js'
 import {
   cappedFactor, LEAST_FACTOR, LEAST_FACTOR_OF_WATCH, MOST_BY_REPORTS, MOST_FACTOR, moveInWords, plausibilities, presenceFactors, presenceStates,
-  type SeasonHere,
+  reasonInWords, reasonWords, type SeasonHere,
 } from '../../src/season/index.js'
 import { wholeGuide } from '../whole-guide.js'
 
@@ -30,6 +30,7 @@ describe('how plausible a problem is here and now', () => {
     expect(others).toEqual([])
     expect(moved?.factor).toBeCloseTo((3 + 3) / (3 * share + 3), 12)
     expect(moveInWords(true, moved?.reasons ?? [])).toBe('more likely here now: 3 reports in Holt Fen this week')
+    expect(moveInWords(true, moved?.reasons ?? [], 'es')).toBe('más probable aquí y ahora: 3 avisos en Holt Fen esta semana')
     expect(plausibilities(guide, { ...here, recent: [blight(1, '2026-W18'), blight(1)] })[0]?.reasons[0]?.code).toBe('reports lately')
     expect(plausibilities(guide, { ...here, recent: [blight(500)] })[0]?.factor).toBe(MOST_BY_REPORTS)
   })
@@ -66,5 +67,16 @@ describe('how plausible a problem is here and now', () => {
       expect(factor).toBeGreaterThanOrEqual(isWatch ? LEAST_FACTOR_OF_WATCH : LEAST_FACTOR)
     }))
     expect(cappedFactor(true, [])).toBe(1)
+  })
+})
+
+describe('the words for what the season moves', () => {
+  it('are there in every language for every reason that the weather gives', () => {
+    for (const code of Object.keys(reasonWords)) {
+      const reason = { code, values: { count: 2, days: 21, sum: 30, least: 9, most: 30, hours: 8, rain: 6, base: 10, unit: 'C' } }
+      const words = ['en', 'es'].map((language) => reasonInWords(reason, language))
+      expect(new Set([code, ...words]).size).toBe(3)
+      expect(words.join(' ')).not.toMatch(/[{}]|undefined/)
+    }
   })
 })

@@ -74,7 +74,7 @@ export async function showPlausible(room: SeasonRoom, district: string): Promise
   const on = today(room.now)
   const districtName = knownDistrict(guide, district)
   const problems = (await plausibleHere(room, guide, district, on)).map((plausible) => ({
-    problem: plausible.problem, name: problemNamed(guide, plausible.problem)?.name ?? plausible.problem, moved: movedLine(plausible),
+    problem: plausible.problem, name: problemNamed(guide, plausible.problem)?.name ?? plausible.problem, moved: movedLine(guide, plausible),
   }))
   return { district, districtName, on, problems: problems.sort((a, b) => b.moved.factor - a.moved.factor || a.name.localeCompare(b.name, 'en')) }
 }

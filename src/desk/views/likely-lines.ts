@@ -31,14 +31,14 @@ export function likelyLine(guide: Guide, { problem: name, probability, reasons }
     probability: Math.min(1, Math.max(0, probability)),
     for: byWeight.filter(({ weight }) => weight >= LEAST_WEIGHT).map((reason) => reasonLine(guide, reason)),
     against: byWeight.filter(({ weight }) => weight <= -LEAST_WEIGHT).map((reason) => reasonLine(guide, reason)),
-    ...movedOf(name, plausible),
+    ...movedOf(guide, name, plausible),
   }
 }
 
 /** What the season does to a problem, to be spread into its line; nothing where it does nothing worth a word. */
-export function movedOf(problem: string | null, plausible: readonly Plausible[]): Pick<LikelyLine, 'moved'> {
+export function movedOf(guide: Guide, problem: string | null, plausible: readonly Plausible[]): Pick<LikelyLine, 'moved'> {
   const own = plausible.find((one) => one.problem === problem)
-  return own === undefined || Math.abs(own.factor - 1) < LEAST_TOLD ? {} : { moved: movedLine(own) }
+  return own === undefined || Math.abs(own.factor - 1) < LEAST_TOLD ? {} : { moved: movedLine(guide, own) }
 }
 
 function reasonLine(guide: Guide, reason: Reason): ReasonLine {

@@ -72,7 +72,7 @@ function watchLines(guide: Guide, { watched, differential }: Reading, plausible:
   return watched.map((id) => {
     const { name, watch } = known(problemNamed(guide, id), id)
     const probability = differential.find(({ problem }) => problem === id)?.probability ?? 0
-    return { problem: id, name, probability, escalate: watch?.escalate ?? '', call: officeCall(guide), ...movedOf(id, plausible) }
+    return { problem: id, name, probability, escalate: watch?.escalate ?? '', call: officeCall(guide), ...movedOf(guide, id, plausible) }
   })
 }
 
