@@ -18,7 +18,7 @@ export type WrittenProblem = z.infer<typeof Problem> & { readonly text: string }
 
 /** Every problem of the guide, by its id, read from its own file. Throws where a file has not the shape of a problem. */
 export async function writtenProblems(): Promise<ReadonlyMap<string, WrittenProblem>> {
-  const names = (await readdir(FOLDER)).filter((name) => name.endsWith('.yaml'))
+  const names = (await readdir(FOLDER)).filter((name) => /^[a-z0-9-]+\.yaml$/.test(name))
   const problems = await Promise.all(names.map(async (name) => {
     const text = await readFile(join(FOLDER, name), 'utf8')
     return { ...Problem.parse(parse(text)), text }
