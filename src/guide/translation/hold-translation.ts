@@ -77,8 +77,9 @@ function reportUnknownKeys(draft: TranslationDraft, slots: readonly TextSlot[], 
 
 function reportUnknownKey(draft: TranslationDraft, path: YamlPath, keys: ReadonlySet<string>, report: Report): void {
   const key = String(path[path.length - 1])
+  // No error: whoever changes the English must not be held back by a translation, nor the service by either.
   report({
-    severity: 'error', code: 'NOT_IN_ORIGINAL', at: [draft.parsed.keyAt(path)], nearest: closestNames(key, keys),
+    severity: 'warning', code: 'NOT_IN_ORIGINAL', at: [draft.parsed.keyAt(path)], nearest: closestNames(key, keys),
     message: `The ${draft.of} "${draft.id.value}" has no words under "${key}" here. Expected a key of the original that has words: ${[...keys].slice(0, 12).map((name) => `"${name}"`).join(', ')}${keys.size > 12 ? ' …' : ''}.`,
   })
 }
