@@ -11,12 +11,14 @@ const smtpUrl = z.string().trim().refine((text) => {
 export const mailVariables = {
   FRONDLINE_SMTP_URL: smtpUrl.optional(),
   FRONDLINE_MAIL_FROM: z.string().trim().pipe(z.email('Expected the mail address that letters come from, such as helpline@larkmoor.example.')).optional(),
+  FRONDLINE_MAIL_SECONDS: z.coerce.number('Expected how long one letter may take, in seconds, 5 to 600.').min(5, 'Expected how long one letter may take, in seconds, 5 to 600.').max(600, 'Expected how long one letter may take, in seconds, 5 to 600.').default(60),
   FRONDLINE_PUBLIC_URL: z.string().trim().regex(/^https?:\/\/[^/?#\s]+$/, 'Expected where the service is seen from outside, such as https://plants.example, without a slash at the end.').optional(),
 }
 
 interface Given {
   readonly FRONDLINE_SMTP_URL?: string | undefined
   readonly FRONDLINE_MAIL_FROM?: string | undefined
+  readonly FRONDLINE_MAIL_SECONDS?: number | undefined
   readonly FRONDLINE_PUBLIC_URL?: string | undefined
 }
 
@@ -27,7 +29,7 @@ export function missingForMail({ FRONDLINE_SMTP_URL, ...others }: Given): ('FRON
 }
 
 /** How mail is sent, or null when no mail server is named. */
-export function mailSettingsOf({ FRONDLINE_SMTP_URL, FRONDLINE_MAIL_FROM, FRONDLINE_PUBLIC_URL }: Given): MailSettings | null {
+export function mailSettingsOf({ FRONDLINE_SMTP_URL, FRONDLINE_MAIL_FROM, FRONDLINE_PUBLIC_URL, FRONDLINE_MAIL_SECONDS }: Given): MailSettings | null {
   if (FRONDLINE_SMTP_URL === undefined || FRONDLINE_MAIL_FROM === undefined || FRONDLINE_PUBLIC_URL === undefined) return null
-  return { smtpUrl: FRONDLINE_SMTP_URL, from: FRONDLINE_MAIL_FROM, publicUrl: FRONDLINE_PUBLIC_URL }
+  return { smtpUrl: FRONDLINE_SMTP_URL, from: FRONDLINE_MAIL_FROM, publicUrl: FRONDLINE_PUBLIC_URL, longestMs: (FRONDLINE_MAIL_SECONDS ?? 60) * 1000 }
 }

@@ -11,10 +11,14 @@ export interface MailSettings {
   readonly from: string
   /** Where the service is seen from outside, without a slash at the end: links in letters begin with it. */
   readonly publicUrl: string
+  /** One letter may take so long, milliseconds; a minute when left out. */
+  readonly longestMs?: number | undefined
 }
 
 /** Sends letters. */
 export interface Mailer {
+  /** No try takes longer than this, milliseconds. */
+  readonly longestMs: number
   /**
    * Tries once to send a letter and says what came of it; never throws.
    * @param madeFrom what the letter was made from; the same text gives the same Message-ID
@@ -25,11 +29,11 @@ export interface Mailer {
 /** A silent server is given up after this long, in milliseconds. */
 const CONNECT_MS = 15_000
 const SILENCE_MS = 30_000
-/** And a slow one after this long. */
-const WHOLE_MS = 60_000
+/** And a slow one after this long, where nothing else is set. */
+const USUAL_LONGEST_MS = 60_000
 
 /** A mailer for one SMTP server. One connection a letter: a helpline's letters are few, and no state is left between them. */
-export function openMailer({ smtpUrl, from }: Pick<MailSettings, 'smtpUrl' | 'from'>): Mailer {
+export function openMailer({ smtpUrl, from, longestMs = USUAL_LONGEST_MS }: Omit<MailSettings, 'publicUrl'>): Mailer {
   const url = new URL(smtpUrl)
   const transport = createTransport({
     host: url.hostname.replace(/^\[|\]$/g, ''), secure: url.protocol === 'smtps:',
@@ -43,6 +47,7 @@ export function openMailer({ smtpUrl, from }: Pick<MailSettings, 'smtpUrl' | 'fr
     disableFileAccess: true, disableUrlAccess: true,
   })
   return {
+    longestMs,
     async send(letter, madeFrom, sender) {
       const sending = transport.sendMail({
         from: { name: sender, address: from }, to: { name: '', address: letter.to }, subject: letter.subject,
@@ -50,16 +55,16 @@ export function openMailer({ smtpUrl, from }: Pick<MailSettings, 'smtpUrl' | 'fr
         // RFC 3834: answering machines leave it alone. RFC 3282: which language it is in.
         headers: { 'Auto-Submitted': 'auto-generated', 'Content-Language': letter.language ?? 'en' },
       }).then((): SendOutcome => ({ kind: 'sent' }), outcomeOfFault)
-      return await withinTime(sending)
+      return await withinTime(sending, longestMs)
     },
   }
 }
 
-function withinTime(sending: Promise<SendOutcome>): Promise<SendOutcome> {
+function withinTime(sending: Promise<SendOutcome>, longestMs: number): Promise<SendOutcome> {
   return new Promise((resolve) => {
     const cutOff = setTimeout(() => {
       resolve({ kind: 'later', why: 'The mail server took too long.' })
-    }, WHOLE_MS)
+    }, longestMs)
     void sending.then((outcome) => {
       clearTimeout(cutOff)
       resolve(outcome)

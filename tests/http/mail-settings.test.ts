@@ -14,8 +14,10 @@ describe('the settings of mail', () => {
 
   it('takes the server, the sender and where the service is seen from outside', () => {
     expect(readSettings(ALL).mail).toEqual({
-      smtpUrl: ALL.FRONDLINE_SMTP_URL, from: ALL.FRONDLINE_MAIL_FROM, publicUrl: ALL.FRONDLINE_PUBLIC_URL,
+      smtpUrl: ALL.FRONDLINE_SMTP_URL, from: ALL.FRONDLINE_MAIL_FROM, publicUrl: ALL.FRONDLINE_PUBLIC_URL, longestMs: 60_000,
     })
+    expect(readSettings({ ...ALL, FRONDLINE_MAIL_SECONDS: '6' }).mail?.longestMs).toBe(6000)
+    expect(() => readSettings({ ...ALL, FRONDLINE_MAIL_SECONDS: '1' })).toThrow('FRONDLINE_MAIL_SECONDS: Expected how long one letter may take, in seconds, 5 to 600.')
   })
 
   it('names everything that is missing besides a server', () => {

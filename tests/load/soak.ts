@@ -53,7 +53,8 @@ export async function soak({ kills, databaseUrl, askers, say }: SoakWishes): Pro
   for (const { path, text } of lettuceFiles()) await writeWithFolder(join(folder, path), text)
   const environment = {
     FRONDLINE_HOME: join(folder, 'home'), FRONDLINE_TREES: join(folder, 'trees'), FRONDLINE_SMTP_URL: mail.url,
-    FRONDLINE_MAIL_FROM: 'helpline@larkmoor.example', FRONDLINE_PUBLIC_URL: 'https://plants.larkmoor.example',
+    // A killed process leaves letters claimed; with this they are free again after some seconds, not a minute and a half.
+    FRONDLINE_MAIL_SECONDS: '6', FRONDLINE_MAIL_FROM: 'helpline@larkmoor.example', FRONDLINE_PUBLIC_URL: 'https://plants.larkmoor.example',
     ...(databaseUrl === null ? {} : { DATABASE_URL: databaseUrl }),
   }
   const world: SoakWorld = { service: await startProcess(environment), isOver: false, confirmations: 0 }

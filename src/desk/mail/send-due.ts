@@ -8,8 +8,8 @@ import { dropSpentInvitations } from './invitation.js'
 import { MailOrder } from './mail-order.js'
 import type { MailPlace } from './mail-place.js'
 
-/** A claim runs out after this long: longer than one try may take, so that two processes never try one letter at once. */
-const CLAIM_MS = 90_000
+/** A claim runs out after so many times what one try may take, so that two processes never try one letter at once. */
+const CLAIM_IN_TRIES = 1.5
 /** How long it is remembered that a letter was sent: an event that happens again later is a new one. */
 const REMEMBER_MS = 90 * 86_400_000
 
@@ -22,7 +22,7 @@ export async function sendDueMail(room: Room, stopped: () => boolean = () => fal
   const { mail } = room
   if (mail === null) return null
   while (!stopped()) {
-    const row = await claimNext(room)
+    const row = await claimNext(room, mail)
     if (row === undefined) break
     await sendOne(room, mail, row)
   }
@@ -36,9 +36,9 @@ export async function forgetOldMail({ db, now }: Pick<Room, 'db' | 'now'>): Prom
   await forgetMailBefore(db, new Date(now().getTime() - REMEMBER_MS).toISOString())
 }
 
-function claimNext(room: Room): Promise<OutboxRow | undefined> {
+function claimNext(room: Room, { mailer }: MailPlace): Promise<OutboxRow | undefined> {
   const now = room.now()
-  const until = new Date(now.getTime() + CLAIM_MS).toISOString()
+  const until = new Date(now.getTime() + CLAIM_IN_TRIES * mailer.longestMs).toISOString()
   const claim = Buffer.from(room.randomBytes(12)).toString('base64url')
   return room.db.transaction().execute((db) => claimMail(db, now.toISOString(), until, claim))
 }
