@@ -18,7 +18,9 @@ interface PresenceGridProps {
 /** Every watch problem in every district: how far it has come, what was said of it, and by whom. */
 export function PresenceGrid({ table, mayWrite, sending, fault, onSet }: PresenceGridProps) {
   const [open, setOpen] = useState<{ readonly problem: string, readonly district: string } | null>(null)
-  const problems = [...new Map(table.rows.map(row => [row.problem, row.name]))]
+  const saidOf = new Set(table.rows.filter(({ history }) => history.length > 0).map(({ problem }) => problem))
+  // Those that something was said of first: the list is long, and most of it is quiet.
+  const problems = [...new Map(table.rows.map(row => [row.problem, row.name]))].sort(([a], [b]) => Number(saidOf.has(b)) - Number(saidOf.has(a)))
   const districts = [...new Map(table.rows.map(row => [row.district, row.districtName]))]
   const rowOf = (problem: string, district: string) => table.rows.find(row => row.problem === problem && row.district === district)
   const chosen = open === null ? undefined : rowOf(open.problem, open.district)
