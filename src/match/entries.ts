@@ -4,8 +4,7 @@ import type { EntryCandidate, HeardWords } from './matched.js'
 import type { ProblemWords } from './problem-words.js'
 import { tidyScore, WEIGHTS } from './score.js'
 import type { Speller } from './spelling.js'
-import { stem } from './stems.js'
-import { STOP_WORDS } from './stop-words.js'
+import type { Speech } from './languages/speech.js'
 import { quote, type Token } from './tokens.js'
 
 /** What entries are heard with. */
@@ -150,14 +149,14 @@ export function fitEntries(
 }
 
 /** Turns a weighed entry into what is given out, with the asker's words that led to it. */
-export function entryCandidate(words: string, tokens: readonly Token[], entry: FittingEntry, score: number): EntryCandidate {
+export function entryCandidate({ meanings: { speech } }: EntryEars, words: string, tokens: readonly Token[], entry: FittingEntry, score: number): EntryCandidate {
   const { host, node, problems } = entry.node
-  return { host, node, problems, score: tidyScore(score), phrase: entry.phrase, words: quotePlaces(words, tokens, tellingPlaces(tokens, entry.places)) }
+  return { host, node, problems, score: tidyScore(score), phrase: entry.phrase, words: quotePlaces(words, tokens, tellingPlaces(speech, tokens, entry.places)) }
 }
 
 /** The places without small words such as "is": quoted back, they would say nothing; kept where nothing else was heard. */
-function tellingPlaces(tokens: readonly Token[], places: readonly number[]): readonly number[] {
-  const telling = places.filter((place) => !STOP_WORDS.has(tokens[place]?.text ?? ''))
+function tellingPlaces({ stopWords }: Speech, tokens: readonly Token[], places: readonly number[]): readonly number[] {
+  const telling = places.filter((place) => !stopWords.has(tokens[place]?.text ?? ''))
   return telling.length > 0 ? telling : places
 }
 
@@ -177,6 +176,7 @@ function hearKeys(
   meanings: Meanings, phrases: EntryPhrases, problems: ProblemWords, spell: Speller, tokens: readonly Token[],
   terms: readonly Term[], nameWords: ReadonlySet<number>, isWord: (word: string) => boolean,
 ): Heard {
+  const { stem, stopWords } = meanings.speech
   const heard = new Map<string, Use[]>()
   const note = (key: string, use: Use): void => {
     const uses = heard.get(key)
@@ -199,7 +199,7 @@ function hearKeys(
   // Small words are heard where a phrase is made of nothing else ("it is not well").
   for (const [place, { text }] of tokens.entries()) {
     const exact = stem(text)
-    if (STOP_WORDS.has(text) && !heard.has(exact) && phrases.postings.has(exact)) {
+    if (stopWords.has(text) && !heard.has(exact) && phrases.postings.has(exact)) {
       note(exact, { place, exact: phrases.exactNumbers.get(exact) ?? -1, negated: false, fit: 1, named: false })
     }
   }

@@ -1,7 +1,6 @@
 import type { Guide, Host, HostId, NodeName, ProblemId, Target } from '../guide/index.js'
 import { type Meanings, readTerms, type Term } from './meanings.js'
-import { stem } from './stems.js'
-import { STOP_WORDS } from './stop-words.js'
+import type { Speech } from './languages/speech.js'
 import { tokenize } from './tokens.js'
 
 /** A tree node at which a complaint may start. */
@@ -54,13 +53,14 @@ export interface EntryPhrases {
 
 /** Gathers and weighs the entry phrases of a guide. */
 export function buildEntryPhrases(guide: Guide, meanings: Meanings): EntryPhrases {
+  const { speech } = meanings
   const nodes: EntryNode[] = []
   const phrases: { text: string; node: number; terms: readonly Term[]; general: boolean }[] = []
   const ranges = new Map<number, readonly [number, number]>()
   const words = new Set<string>()
   for (const host of guide.hosts) {
     const first = phrases.length
-    const ownNames = namesThatSayNothing(guide, host)
+    const ownNames = namesThatSayNothing(guide, host, speech)
     for (const node of host.nodes) {
       if (node.entry.length === 0) continue
       const reached = reachableProblems(guide, host.number, node.number)
@@ -76,9 +76,9 @@ export function buildEntryPhrases(guide: Guide, meanings: Meanings): EntryPhrase
         // ("it is not well") keeps what it has: better a weak way in than none.
         const complaint = all.filter(({ exact }) => !ownNames.has(exact))
         const general = complaint.length === 0
-        const terms = general ? (all.length > 0 ? all : smallWords(tokens)) : complaint
+        const terms = general ? (all.length > 0 ? all : smallWords(tokens, speech)) : complaint
         if (terms.length === 0) continue
-        for (const { text: word } of tokens) if (!STOP_WORDS.has(word)) words.add(word)
+        for (const { text: word } of tokens) if (!speech.stopWords.has(word)) words.add(word)
         phrases.push({ text, node: nodes.length - 1, terms: uniqueKeys(terms), general })
       }
     }
@@ -135,7 +135,7 @@ function reachableProblems(guide: Guide, host: number, node: number): readonly n
  * Stems of the host's one-word names that say nothing about a complaint. A name that is also the name of one of its
  * problems ("bindweed" among the weeds) says a good deal.
  */
-function namesThatSayNothing(guide: Guide, host: Host): ReadonlySet<string> {
+function namesThatSayNothing(guide: Guide, host: Host, { stem }: Speech): ReadonlySet<string> {
   const problems = [...host.problems].flatMap((number) => guide.problems[number]?.name ?? [])
   const inProblems = (name: string): number => problems.filter((problem) => tokenize(problem).some(({ text }) => stem(text) === name)).length
   return new Set([host.name, ...host.called].flatMap((name) => {
@@ -147,7 +147,7 @@ function namesThatSayNothing(guide: Guide, host: Host): ReadonlySet<string> {
   }))
 }
 
-function smallWords(tokens: ReturnType<typeof tokenize>): readonly Term[] {
+function smallWords(tokens: ReturnType<typeof tokenize>, { stem }: Speech): readonly Term[] {
   return tokens.map(({ text }, place) => ({ key: stem(text), exact: stem(text), first: place, last: place, negated: false }))
 }
 

@@ -1,12 +1,12 @@
 import type { CheckId, Guide } from '../guide/index.js'
 import { type Meanings, readTerms, type Term } from './meanings.js'
 import type { HeardFinding, HeardWords } from './matched.js'
-import { singular, stem } from './stems.js'
-import { STOP_WORDS } from './stop-words.js'
+import type { Speech } from './languages/speech.js'
 import { quote, tokenize, type Token } from './tokens.js'
 
 /** The words in which answers are already said in a question. */
 export interface SaidAnswers {
+  readonly speech: Speech
   readonly saids: readonly Said[]
   /** Each stem to the sayings that hold it as their rarest, so that few are looked at. */
   readonly byStem: ReadonlyMap<string, readonly number[]>
@@ -29,6 +29,8 @@ interface Said {
 
 /** Gathers the `said as` words of every check. */
 export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers {
+  const { speech } = meanings
+  const { stem, answers: { joining, denying } } = speech
   const saids: Said[] = []
   const plants = new Set(guide.hosts.flatMap(({ called }) => [...spokenKeys(called, meanings)]))
   for (const check of guide.checks) {
@@ -38,7 +40,7 @@ export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers 
       const rivals = new Set(check.chief ? keysOf.flatMap((keys) => [...keys].filter((key) => !own.has(key) && !plants.has(key))) : [])
       for (const said of saidAs) {
         const tokens = tokenize(said)
-        const kept = tokens.filter(({ text }) => !JOINING.has(text))
+        const kept = tokens.filter(({ text }) => !joining.has(text))
         // "in a day" without its small words would be heard in every "day".
         const words = (kept.length < FEWEST_TERMS ? tokens : kept).map(({ text }) => text)
         if (words.length === 0) continue
@@ -46,7 +48,7 @@ export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers 
         saids.push({
           rivals, check: check.number, id: check.id, answer: label, words, stems: words.map(stem),
           // With a small word in it that tells ("new leaves"), its telling words alone would say too little.
-          terms: terms.length === words.filter((word) => !DENYING.has(word)).length ? terms : [],
+          terms: terms.length === words.filter((word) => !denying.has(word)).length ? terms : [],
         })
       }
     }
@@ -54,7 +56,7 @@ export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers 
   const timesOfStem = countOf(saids.flatMap(({ stems }) => stems))
   const timesOfKey = countOf(saids.flatMap(({ terms }) => terms.map(({ key }) => key)))
   return {
-    saids,
+    speech, saids,
     byStem: rarestFirst(saids.map(({ stems }) => stems), timesOfStem),
     byKey: rarestFirst(saids.map(({ terms }) => (terms.length >= FEWEST_TERMS ? terms.map(({ key }) => key) : [])), timesOfKey),
     checksOf: guide.hosts.map(({ checks }) => new Set(checks)),
@@ -70,14 +72,14 @@ export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers 
 export function hearFindings(said: SaidAnswers, words: string, tokens: readonly Token[], terms: readonly Term[], host: number): readonly HeardFinding[] {
   const checks = said.checksOf[host]
   if (checks === undefined) return []
-  const stems = tokens.map(({ text }) => stem(text))
+  const stems = tokens.map(({ text }) => said.speech.stem(text))
   const heard: (Span & { said: Said })[] = []
   const looked = new Set<number>()
   const look = (number: number): void => {
     const one = said.saids[number]
     if (looked.has(number) || one === undefined || !checks.has(one.check)) return
     looked.add(number)
-    const span = spanOf(one, words, tokens, stems, terms)
+    const span = spanOf(said.speech, one, words, tokens, stems, terms)
     if (span === null || terms.some(({ key, negated, first, last }) => !negated && one.rivals.has(key) && (first > span.last || last < span.first))) return
     heard.push({ ...span, said: one })
   }
@@ -105,11 +107,11 @@ function weightOf({ said }: { readonly said: Said }): number {
 }
 
 /** Where a saying is heard: word for word, or all of its telling words close together in any order. */
-function spanOf(said: Said, words: string, tokens: readonly Token[], stems: readonly string[], terms: readonly Term[]): Span | null {
+function spanOf(speech: Speech, said: Said, words: string, tokens: readonly Token[], stems: readonly string[], terms: readonly Term[]): Span | null {
   for (let first = 0; first < stems.length; first += 1) {
     if (stems[first] !== said.stems[0]) continue
-    const last = lastOf(said, tokens, stems, first)
-    if (last !== null && !isOfTheNextWord(words, tokens, last) && isMeant(said, { first, last }, tokens, terms)) return { first, last }
+    const last = lastOf(speech, said, tokens, stems, first)
+    if (last !== null && !isOfTheNextWord(speech, words, tokens, last) && isMeant(speech, said, { first, last }, tokens, terms)) return { first, last }
   }
   if (said.terms.length < FEWEST_TERMS) return null
   for (let from = 0; from < terms.length; from += 1) {
@@ -118,53 +120,53 @@ function spanOf(said: Said, words: string, tokens: readonly Token[], stems: read
     if (hits.some((hit) => hit === undefined)) continue
     const places = hits.flatMap((hit) => (hit === undefined ? [] : [hit.first, hit.last]))
     const span = { first: Math.min(...places), last: Math.max(...places) }
-    if (new Set(hits).size === hits.length && span.last - span.first <= said.terms.length + WIDEST && isOneClause(said, words, tokens, span)
-      && !isOfTheNextWord(words, tokens, span.last) && isMeant(said, span, tokens, terms)) return span
+    if (new Set(hits).size === hits.length && span.last - span.first <= said.terms.length + WIDEST && isOneClause(speech, said, words, tokens, span)
+      && !isOfTheNextWord(speech, words, tokens, span.last) && isMeant(speech, said, span, tokens, terms)) return span
   }
   return null
 }
 
-function lastOf(said: Said, tokens: readonly Token[], stems: readonly string[], first: number): number | null {
+function lastOf(speech: Speech, said: Said, tokens: readonly Token[], stems: readonly string[], first: number): number | null {
   let at = first - 1
   for (const [step, each] of said.stems.entries()) {
     at += 1
-    while (at < stems.length && stems[at] !== each && PASSED_OVER.has(tokens[at]?.text ?? '')) at += 1
-    if (stems[at] !== each || !isSameWord(said.words[step] ?? '', tokens[at]?.text ?? '', said.words.length === 1)) return null
+    while (at < stems.length && stems[at] !== each && speech.answers.passedOver.has(tokens[at]?.text ?? '')) at += 1
+    if (stems[at] !== each || !isSameWord(speech, said.words[step] ?? '', tokens[at]?.text ?? '', said.words.length === 1)) return null
   }
   return at
 }
 
 /** True where a colour ends the saying and belongs to what comes after it: "roots are white" in "roots have white waxy powder". */
-function isOfTheNextWord(words: string, tokens: readonly Token[], last: number): boolean {
+function isOfTheNextWord({ stopWords, answers: { colours, following } }: Speech, words: string, tokens: readonly Token[], last: number): boolean {
   const [colour, next] = [tokens[last], tokens[last + 1]]
-  if (colour === undefined || next === undefined || !COLOURS.has(colour.text)) return false
-  return words.slice(colour.end, next.at).trim() === '' && !STOP_WORDS.has(next.text) && !FOLLOWING.has(next.text)
+  if (colour === undefined || next === undefined || !colours.has(colour.text)) return false
+  return words.slice(colour.end, next.at).trim() === '' && !stopWords.has(next.text) && !following.has(next.text)
 }
 
 /** False where a comma, a stop or an "and" parts the words of a saying that has none: "leaf, little yellow flowers". */
-function isOneClause(said: Said, words: string, tokens: readonly Token[], { first, last }: Span): boolean {
+function isOneClause({ answers: { clauseWords } }: Speech, said: Said, words: string, tokens: readonly Token[], { first, last }: Span): boolean {
   for (let place = first; place < last; place += 1) {
     const [one, next] = [tokens[place], tokens[place + 1]]
     if (one === undefined || next === undefined || CLAUSE_END.test(words.slice(one.end, next.at))) return false
-    if (CLAUSE_WORDS.has(next.text) && !said.words.includes(next.text)) return false
+    if (clauseWords.has(next.text) && !said.words.includes(next.text)) return false
   }
   return true
 }
 
 /** Forms of one word, but not "yellow" for "yellowy" or "hard" for "hardly"; a word alone must be said as it is. */
-function isSameWord(wanted: string, said: string, alone: boolean): boolean {
+function isSameWord({ singular }: Speech, wanted: string, said: string, alone: boolean): boolean {
   return singular(wanted) === singular(said) || (!alone && /y$/u.test(wanted) === /y$/u.test(said))
 }
 
 /** False where the words are denied, only asked about, or told of another year. */
-function isMeant(said: Said, { first, last }: Span, tokens: readonly Token[], terms: readonly Term[]): boolean {
+function isMeant({ answers }: Speech, said: Said, { first, last }: Span, tokens: readonly Token[], terms: readonly Term[]): boolean {
   const denied = terms.some((term) => term.first >= first && term.last <= last && term.negated
     && !said.terms.some((wanted) => wanted.key === term.key && wanted.negated))
   if (denied) return false
-  for (let place = Math.max(0, first - ASKED_WITHIN); place < first; place += 1) if (ASKING.has(tokens[place]?.text ?? '')) return false
+  for (let place = Math.max(0, first - ASKED_WITHIN); place < first; place += 1) if (answers.asking.has(tokens[place]?.text ?? '')) return false
   const textOf = (from: number, to: number): string => tokens.slice(Math.max(0, from), to).map(({ text }) => text).join(' ')
-  if (QUESTION.test(textOf(first - QUESTION_WITHIN, first)) || SOMEBODY_ELSES.test(textOf(first - QUESTION_WITHIN, last + QUESTION_WITHIN))) return false
-  return said.stems.includes('last') || !ANOTHER_YEAR.test(textOf(first - 4, last + 4))
+  if (answers.question.test(textOf(first - QUESTION_WITHIN, first)) || answers.somebodyElses.test(textOf(first - QUESTION_WITHIN, last + QUESTION_WITHIN))) return false
+  return said.stems.includes(answers.ofAnotherYear) || !answers.anotherYear.test(textOf(first - 4, last + 4))
 }
 
 function quoteSpan(words: string, tokens: readonly Token[], { first, last }: Span): readonly HeardWords[] {
@@ -198,21 +200,5 @@ const FEWEST_TERMS = 2
 /** Small words that may stand among the telling ones of a saying. */
 const WIDEST = 2
 const ASKED_WITHIN = 4
-/** "Is there white fuzz", "are they aphids": asked, not told. */
-const QUESTION = /\b(?:is|are|was|were|does|do|did) (?:it|there|they|this|these|that|you)\b/
 const QUESTION_WITHIN = 3
-const SOMEBODY_ELSES = /\b(?:next doors?|neighbou?rs|other (?:plants?|ones?|trees?|roses))\b/
-const ANOTHER_YEAR = /\b(?:last (?:year|season|summer|spring|autumn)|years ago|used to)\b/
-const ASKING: ReadonlySet<string> = new Set('if whether should maybe perhaps might could would unless wonder wondering unsure than prevent avoid stop worry worried afraid fear think thinks thought reckon reckons suspect suspects guess says said told hear unlike isnt arent'.split(' '))
-const COLOURS: ReadonlySet<string> = new Set('white grey gray black brown yellow green orange red pink purple pale dark'.split(' '))
-/** What may follow a colour that is said of the thing before it. */
-const FOLLOWING: ReadonlySet<string> = new Set('overnight suddenly quickly slowly inside outside underneath everywhere after since too again then below above'.split(' '))
 const CLAUSE_END = /[,.;:!?()\n]/u
-const CLAUSE_WORDS: ReadonlySet<string> = new Set('and but or while whereas plus'.split(' '))
-/** Words of a saying that need not be said. */
-const JOINING: ReadonlySet<string> = new Set('a an the my our is are was were be been has have had its it in on at of'.split(' '))
-const DENYING: ReadonlySet<string> = new Set('no not never without wont cant cannot dont doesnt didnt isnt arent hasnt havent'.split(' '))
-const PASSED_OVER: ReadonlySet<string> = new Set(
-  `a an the my our your his her its their this these those that of is are was were be been has have had just so very really all quite some
-  now also got getting get going gone little bit there im ive`.split(/\s+/u),
-)

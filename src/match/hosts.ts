@@ -2,12 +2,12 @@ import type { Guide, Host, HostId } from '../guide/index.js'
 import type { HeardWords } from './matched.js'
 import { slipsAllowed, tidyScore, WEIGHTS } from './score.js'
 import { buildSpeller, type Speller } from './spelling.js'
-import { singular } from './stems.js'
-import { STOP_WORDS } from './stop-words.js'
+import { listed, type Speech } from './languages/speech.js'
 import { quote, tokenize, type Token } from './tokens.js'
 
 /** The names by which hosts are called, ready to be heard. */
 export interface HostNames {
+  readonly speech: Speech
   readonly hosts: readonly Host[]
   /** What kind of thing each problem is, by number. */
   readonly problemKinds: readonly string[]
@@ -55,7 +55,8 @@ const NO_HOST = -1
 export const UNKNOWN_PLANT = 'unknown-plant'
 
 /** Gathers the names of every host. */
-export function buildHostNames(guide: Guide): HostNames {
+export function buildHostNames(guide: Guide, speech: Speech): HostNames {
+  const { singular } = speech
   const asWritten = new Map<string, number[]>()
   const singulars = new Map<string, number[]>()
   const firstWords = new Set<string>()
@@ -83,7 +84,7 @@ export function buildHostNames(guide: Guide): HostNames {
   // Things of several words are names of nothing that grows: "vine weevil" names no vine.
   for (const thing of guide.layWords.things) if (tokenize(thing).length > 1) add(thing, NO_HOST)
   return {
-    hosts: guide.hosts, problemKinds: guide.problems.map(({ kind }) => kind), asWritten, singulars, longestName, firstWords, otherPlants, unknownPlant,
+    speech, hosts: guide.hosts, problemKinds: guide.problems.map(({ kind }) => kind), asWritten, singulars, longestName, firstWords, otherPlants, unknownPlant,
     things: new Set(guide.layWords.things.map((thing) => tokenize(thing)).flatMap((words) => (words.length === 1 ? words.map(({ text }) => text) : []))),
     grounds: new Set(guide.layWords.grounds.flatMap((word) => tokenize(word).map(({ text }) => text))),
     spell: buildSpeller([...asWritten.keys(), ...singulars.keys()]),
@@ -109,7 +110,7 @@ export function hearHosts(
   }
 
   const texts = tokens.map(({ text }) => text)
-  const singularTexts = texts.map(singular)
+  const singularTexts = texts.map(names.speech.singular)
   // A name of one word may be said as two ("tomato" as "toma to"), so only longer ones are sure to begin with their first word.
   const mayBegin = (place: number): boolean => {
     const [said, one] = [texts[place] ?? '', singularTexts[place] ?? '']
@@ -133,7 +134,7 @@ export function hearHosts(
     const tried = new Map<string, ReturnType<Speller>>()
     for (let first = 0; first + length <= tokens.length; first += 1) {
       const last = first + length - 1
-      if (!isFree(first, last) || isPlain(texts.slice(first, last + 1), isWord)) continue
+      if (!isFree(first, last) || isPlain(texts.slice(first, last + 1), isWord, names.speech)) continue
       const written = joinWords(texts, first, last)
       if (slipsAllowed(written.length) === 0) continue
       let near = tried.get(written)
@@ -203,21 +204,23 @@ function otherPlantIn(names: HostNames, tokens: readonly Token[], namings: reado
 
 /** How much a naming says about the plant in question, from the words around it: 1, or less for places and things. */
 function standingOf(names: HostNames, tokens: readonly Token[], { first, last }: Naming): number {
+  const { singular, names: around } = names.speech
   const textAt = (place: number): string => tokens[place]?.text ?? ''
   const next = textAt(last + 1)
   if (names.things.has(next)) return WEIGHTS.hostThing
   let before = first - 1
-  while (before >= 0 && BETWEEN.has(textAt(before))) before -= 1
+  while (before >= 0 && around.between.has(textAt(before))) before -= 1
   const said = textAt(before)
   const saidBefore = `${textAt(before - 1)} ${said}`
+  if (around.thingsOf.has(saidBefore)) return WEIGHTS.hostThing
   if (HOLDERS.has(said) && before === first - 1) return WEIGHTS.hostThing
   // "the tomatoes are fine", "roses look ok": named to say that they are not meant.
-  if (BEING.has(next) && (FINE.has(textAt(last + 2)) || (DEGREES.has(textAt(last + 2)) && FINE.has(textAt(last + 3))))) return WEIGHTS.hostNearby
+  if (around.being.has(next) && (around.fine.has(textAt(last + 2)) || (around.degrees.has(textAt(last + 2)) && around.fine.has(textAt(last + 3))))) return WEIGHTS.hostNearby
   // "under the lettuce leaves" is about the lettuce; "under the maple" is not about the maple.
   if (PLANT_PARTS.has(singular(next))) return 1
-  if (NEARBY.has(said) || NEARBY.has(saidBefore) || NEARBY.has(`${textAt(before - 2)} ${saidBefore}`)) return WEIGHTS.hostNearby
+  if (around.nearby.has(said) || around.nearby.has(saidBefore) || around.nearby.has(`${textAt(before - 2)} ${saidBefore}`)) return WEIGHTS.hostNearby
   const grounds = names.grounds.has(textAt(last)) || names.grounds.has(singular(textAt(last)))
-  if (grounds && (IN_PLACE.has(said))) return WEIGHTS.hostGround
+  if (grounds && (around.inPlace.has(said))) return WEIGHTS.hostGround
   return TROUBLED.has(said) ? WEIGHTS.hostTroubled : 1
 }
 
@@ -247,8 +250,8 @@ function addHost(map: Map<string, number[]>, name: string, host: number): void {
 }
 
 /** True for words that need no respelling: all of them right as they stand, or one that never is part of a name. */
-function isPlain(words: readonly string[], isWord: (word: string) => boolean): boolean {
-  return words.every(isWord) || words.some((word) => STOP_WORDS.has(word))
+function isPlain(words: readonly string[], isWord: (word: string) => boolean, { stopWords }: Speech): boolean {
+  return words.every(isWord) || words.some((word) => stopWords.has(word))
 }
 
 function joinWords(words: readonly string[], first: number, last: number): string {
@@ -257,19 +260,7 @@ function joinWords(words: readonly string[], first: number, last: number): strin
   return joined
 }
 
-const listed = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/u))
-
 const HOLDERS = listed('window flower planter letter nest raised cardboard') // "window box" is no box hedge
-const BETWEEN = listed('a an the my our your his her their some that this old big large tall little small neighbours neighbors neighbour neighbor')
-const BEING = listed('is are was were look looks seem seems stay stays do')
-const FINE = listed('fine ok okay alright healthy unaffected good great well perfect happy untouched clean')
-const DEGREES = listed('all still perfectly quite really looking doing')
-const IN_PLACE = listed('in on across over onto into from off through throughout around of')
 /** "strangling my roses": what troubles the rose is in question as much as the rose. */
 const TROUBLED = listed('strangling choking climbing smothering through up round into among over twining throttling swamping')
 const PLANT_PARTS = listed('leaf stem root fruit flower bud bloom trunk bark branch twig shoot needle pod head bulb tuber berry')
-const NEARBY: ReadonlySet<string> = new Set([
-  'near', 'nearby', 'beside', 'under', 'underneath', 'beneath', 'below', 'behind', 'by', 'between', 'alongside', 'against', 'opposite',
-  'around', 'among', 'amongst', 'next', 'like', 'unlike', 'not', 'except', 'besides', 'beyond', 'nor',
-  'next to', 'close to', 'on to', 'near to', 'apart from', 'other than', 'rather than', 'such as', 'similar to', 'compared to', 'front of', 'instead of', 'looks like', 'smells of', 'smells like', 'away from', 'adjacent to', 'where the',
-])

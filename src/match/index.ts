@@ -1,5 +1,5 @@
 export { confidenceSigns, type Signs } from './confidence.js'
 export { matchLine, type MatchLine } from './line.js'
 export { buildMatchIndex, findingsFor, type MatchIndex, matchQuestion, subjectIn } from './match.js'
-export { sayNothing } from './stop-words.js'
+export { sayNothing } from './say-nothing.js'
 export type { EntryCandidate, HeardFinding, HeardRedFlag, HeardWords, HostCandidate, Matched } from './matched.js'

@@ -1,19 +1,22 @@
 import type { LayWords } from '../guide/index.js'
+import type { Speech } from './languages/speech.js'
 import { deniedPlaces } from './meanings.js'
-import { singular } from './stems.js'
 import type { Token } from './tokens.js'
 import { buildPatternIndex, findGroups, type PatternIndex } from './word-pattern.js'
 
 /** The kinds of words of a guide (insects, soil, weather), ready to be heard. */
 export interface KindEars {
+  readonly speech: Speech
   readonly names: readonly string[]
   readonly patterns: PatternIndex
 }
 
 /** Compiles the guide's kinds of words. Words and questions meet in the singular. */
-export function buildKindEars({ kinds }: LayWords): KindEars {
-  const groups = [...kinds.values()].map((words) => [...new Set(words.map((pattern) => pattern.replace(/[^\s/]+/gu, inSingular)))])
-  return { names: [...kinds.keys()], patterns: buildPatternIndex(groups) }
+export function buildKindEars({ kinds }: LayWords, speech: Speech): KindEars {
+  const groups = [...kinds.values()].map((words) => [...new Set(words
+    .filter((pattern) => !speech.silent.has(pattern.toLowerCase()))
+    .map((pattern) => pattern.replace(/[^\s/]+/gu, (word) => inSingular(speech, word))))])
+  return { speech, names: [...kinds.keys()], patterns: buildPatternIndex(groups) }
 }
 
 /**
@@ -21,9 +24,9 @@ export function buildKindEars({ kinds }: LayWords): KindEars {
  * droppings") says that the question is not about its kind.
  * @param nameWords places of words that name a plant: the "box" of a box hedge is no thing
  */
-export function hearKinds({ names, patterns }: KindEars, tokens: readonly Token[], nameWords: ReadonlySet<number>): ReadonlyMap<string, number> {
-  const denied = deniedPlaces(tokens)
-  const found = findGroups(tokens.map((token) => ({ ...token, text: inSingular(token.text) })), patterns)
+export function hearKinds({ speech, names, patterns }: KindEars, tokens: readonly Token[], nameWords: ReadonlySet<number>): ReadonlyMap<string, number> {
+  const denied = deniedPlaces(tokens, speech)
+  const found = findGroups(tokens.map((token) => ({ ...token, text: inSingular(speech, token.text) })), patterns)
   const heard = new Map<string, number>()
   for (const [group, spans] of found) {
     const span = spans.find(({ first, last }) => !denied.has(first) && !(first === last && nameWords.has(first)))
@@ -34,6 +37,6 @@ export function hearKinds({ names, patterns }: KindEars, tokens: readonly Token[
 }
 
 /** "A bit" is no bite: that one irregular form is left as it is. */
-function inSingular(word: string): string {
-  return word === 'bit' ? word : singular(word.toLowerCase())
+function inSingular({ singular }: Speech, word: string): string {
+  return word === 'bit' ? word : singular(word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase())
 }

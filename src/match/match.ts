@@ -6,6 +6,8 @@ import { buildEntryPhrases } from './entry-phrases.js'
 import { buildSaidAnswers, hearFindings, type SaidAnswers } from './findings.js'
 import { buildHostNames, type HostNames, UNKNOWN_PLANT } from './hosts.js'
 import { buildKindEars, type KindEars } from './kinds.js'
+import { speechOf } from './languages/index.js'
+import type { Speech } from './languages/speech.js'
 import { knownWords } from './known-words.js'
 import type { HeardFinding, HeardRedFlag, Matched } from './matched.js'
 import { buildMeanings, readTerms } from './meanings.js'
@@ -15,11 +17,11 @@ import { buildRedFlagEars, hearRedFlags, type RedFlagEars } from './red-flags.js
 import { buildScopeEar, isOutOfScope, type ScopeEar } from './scope.js'
 import { WEIGHTS } from './score.js'
 import { buildSpeller } from './spelling.js'
-import { STOP_WORDS } from './stop-words.js'
 import { tokenize, type Token } from './tokens.js'
 
 /** A guide made ready for listening to questions. Make it once a guide; it is never changed. */
 export interface MatchIndex {
+  readonly speech: Speech
   readonly redFlags: RedFlagEars
   readonly dangerSpelling: DangerSpelling
   readonly hostNames: HostNames
@@ -34,15 +36,16 @@ export interface MatchIndex {
 
 /** Makes a guide ready for listening. Takes some tens of milliseconds for a full guide. */
 export function buildMatchIndex(guide: Guide): MatchIndex {
-  const meanings = buildMeanings(guide.layWords)
+  const speech = speechOf(guide)
+  const meanings = buildMeanings(guide.layWords, speech)
   const phrases = buildEntryPhrases(guide, meanings)
   const problems = buildProblemWords(guide, meanings)
   const redFlags = buildRedFlagEars(guide)
   return {
-    redFlags, dangerSpelling: buildDangerSpelling(redFlags),
-    hostNames: buildHostNames(guide),
+    speech, redFlags, dangerSpelling: buildDangerSpelling(redFlags),
+    hostNames: buildHostNames(guide, speech),
     entries: { meanings, phrases, problems, scratch: makeScratch(phrases), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
-    kinds: buildKindEars(guide.layWords),
+    kinds: buildKindEars(guide.layWords, speech),
     knownWords: knownWords(guide),
     said: buildSaidAnswers(guide, meanings),
     scope: buildScopeEar(guide.layWords),
@@ -83,7 +86,7 @@ export function findingsFor(index: MatchIndex, words: string, host: string): rea
 }
 
 function hearDangers(index: MatchIndex, words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
-  const isWord = (word: string): boolean => index.knownWords.has(word) || index.entries.phrases.words.has(word) || STOP_WORDS.has(word)
+  const isWord = (word: string): boolean => index.knownWords.has(word) || index.entries.phrases.words.has(word) || index.speech.stopWords.has(word)
   return hearRedFlags(index.redFlags, words, respellDanger(index.dangerSpelling, tokens, isWord))
 }
 

@@ -1,10 +1,10 @@
 import type { LayWords } from '../guide/index.js'
-import { stem } from './stems.js'
-import { STOP_WORDS } from './stop-words.js'
+import type { Speech } from './languages/speech.js'
 import { tokenize, type Token } from './tokens.js'
 
 /** What words mean to the hearing: forms of one word meet in a stem, and words that askers use alike meet in a group. */
 export interface Meanings {
+  readonly speech: Speech
   /** A word as written, or a stem, to the group it belongs to. */
   readonly groups: ReadonlyMap<string, string>
   /** Expressions of several words by the first stem, longest first. */
@@ -30,7 +30,8 @@ export interface Term {
 }
 
 /** Makes the guide's lay words ready. */
-export function buildMeanings({ alike }: LayWords): Meanings {
+export function buildMeanings({ alike }: LayWords, speech: Speech): Meanings {
+  const { stem, silent } = speech
   const groups = new Map<string, string>()
   const expressions = new Map<string, Expression[]>()
   for (const [number, members] of alike.entries()) {
@@ -40,6 +41,7 @@ export function buildMeanings({ alike }: LayWords): Meanings {
       const [only, ...more] = words
       if (only === undefined) continue
       if (more.length === 0) {
+        if (silent.has(only)) continue
         groups.set(only, group)
         if (!groups.has(stem(only))) groups.set(stem(only), group)
         continue
@@ -52,12 +54,12 @@ export function buildMeanings({ alike }: LayWords): Meanings {
     }
   }
   for (const list of expressions.values()) list.sort((a, b) => b.stems.length - a.stems.length)
-  return { groups, expressions }
+  return { speech, groups, expressions }
 }
 
 /** The key by which a single word is compared. */
-export function keyOf({ groups }: Meanings, word: string): string {
-  const bare = stem(word)
+export function keyOf({ groups, speech }: Meanings, word: string): string {
+  const bare = speech.stem(word)
   return groups.get(word) ?? groups.get(bare) ?? bare
 }
 
@@ -66,6 +68,7 @@ export function keyOf({ groups }: Meanings, word: string): string {
  * "wont flower" meet, and neither meets "flowers" but weakly.
  */
 export function readTerms(meanings: Meanings, tokens: readonly Token[]): readonly Term[] {
+  const { stem, stopWords, negations, endsNegation } = meanings.speech
   const terms: Term[] = []
   const stems = tokens.map(({ text }) => stem(text))
   let negating = 0
@@ -73,11 +76,11 @@ export function readTerms(meanings: Meanings, tokens: readonly Token[]): readonl
   for (let place = 0; place < tokens.length; place += 1) {
     const word = tokens[place]?.text ?? ''
     const exact = stems[place] ?? ''
-    if (NEGATIONS.has(word)) {
+    if (negations.has(word)) {
       negating = NEGATION_REACH
       continue
     }
-    if (ENDS_NEGATION.has(word)) negating = 0
+    if (endsNegation.has(word)) negating = 0
     const negated = negating > 0
     if (negating > 0) negating -= 1
     const expression = expressionAt(meanings, stems, place)
@@ -87,7 +90,7 @@ export function readTerms(meanings: Meanings, tokens: readonly Token[]): readonl
       spokenFor = Math.max(spokenFor, last)
       if (negated) negating = 0
     }
-    if (STOP_WORDS.has(word) && !meanings.groups.has(word)) continue
+    if (stopWords.has(word) && !meanings.groups.has(word)) continue
     if (place <= spokenFor && expression === null) continue
     if (expression === null) terms.push({ key: meanings.groups.get(word) ?? meanings.groups.get(exact) ?? exact, exact, first: place, last: place, negated })
     if (negated && tokens[place + 1]?.text !== 'or' && tokens[place + 1]?.text !== 'nor') negating = 0
@@ -97,18 +100,18 @@ export function readTerms(meanings: Meanings, tokens: readonly Token[]): readonl
 }
 
 /** Places of words that are denied: "no", "never", "wont" and the like stand at most a few small words before them. */
-export function deniedPlaces(tokens: readonly Token[]): ReadonlySet<number> {
+export function deniedPlaces(tokens: readonly Token[], { stopWords, negations, endsNegation }: Speech): ReadonlySet<number> {
   const denied = new Set<number>()
   let negating = 0
   for (const [place, { text }] of tokens.entries()) {
-    if (NEGATIONS.has(text)) {
+    if (negations.has(text)) {
       negating = NEGATION_REACH
       continue
     }
-    if (ENDS_NEGATION.has(text)) negating = 0
+    if (endsNegation.has(text)) negating = 0
     if (negating === 0) continue
     denied.add(place)
-    negating = STOP_WORDS.has(text) ? negating - 1 : 0
+    negating = stopWords.has(text) ? negating - 1 : 0
   }
   return denied
 }
@@ -122,8 +125,3 @@ function expressionAt({ expressions }: Meanings, stems: readonly string[], place
 
 /** Small words that may stand between a negation and what it denies: "cannot find any bugs at all". */
 const NEGATION_REACH = 4
-
-const NEGATIONS: ReadonlySet<string> = new Set(
-  'no not never without wont cant cannot dont doesnt didnt isnt arent wasnt werent hasnt havent hadnt couldnt wouldnt neither nor none nothing'.split(' '),
-)
-const ENDS_NEGATION: ReadonlySet<string> = new Set(['but', 'only', 'just', 'except', 'because', 'and', 'so', 'although', 'though', 'however'])

@@ -76,15 +76,15 @@ export function hearPlace(
   const scored = fitting
     .map((entry) => ({ entry, score: entry.fit * shareOf(entry.node.host) }))
     .sort((a, b) => b.score - a.score || a.entry.number - b.entry.number)
-  const ranked = rankHosts(named, settling, scored, words, tokens, danger !== 'none')
+  const ranked = rankHosts(ears, named, settling, scored, words, tokens, danger !== 'none')
   return {
     // Beside an emergency no subject is guessed: the words are about something else.
     named: ranked[0]?.score ?? 0,
-    hosts: danger === 'emergency' ? ranked : subjectFirst(ranked, mostLikely(shares, settling.length > 0), shares, scored, words, tokens),
+    hosts: danger === 'emergency' ? ranked : subjectFirst(ears, ranked, mostLikely(shares, settling.length > 0), shares, scored, words, tokens),
     entries: scored
       .filter(({ score }) => score >= WEIGHTS.entryLeast)
       .slice(0, WEIGHTS.mostEntries)
-      .map(({ entry, score }) => entryCandidate(words, tokens, entry, score)),
+      .map(({ entry, score }) => entryCandidate(ears.entries, words, tokens, entry, score)),
   }
 }
 
@@ -96,7 +96,7 @@ function mostLikely(shares: ReadonlyMap<string, number>, plantNamed: boolean): s
 
 /** The hosts with the subject first, where the question is more likely about it than about any plant. */
 function subjectFirst(
-  ranked: readonly HostCandidate[], subject: string, shares: ReadonlyMap<string, number>, scored: readonly Scored[], words: string, tokens: readonly Token[],
+  ears: PlaceEars, ranked: readonly HostCandidate[], subject: string, shares: ReadonlyMap<string, number>, scored: readonly Scored[], words: string, tokens: readonly Token[],
 ): readonly HostCandidate[] {
   const host = ranked.find((one) => one.host === subject)
   const best = scored.find(({ entry }) => entry.node.host === subject)
@@ -104,7 +104,7 @@ function subjectFirst(
     const plants = ranked.filter((one) => !SUBJECTS.has(one.host))
     return plants.length === 0 ? ranked.filter((one) => (shares.get(one.host) ?? 0) >= WEIGHTS.subjectOffered) : [...plants, ...ranked.filter((one) => SUBJECTS.has(one.host))]
   }
-  const first = host ?? { host: subject as HostId, score: 0, words: best === undefined ? [] : entryCandidate(words, tokens, best.entry, best.score).words }
+  const first = host ?? { host: subject as HostId, score: 0, words: best === undefined ? [] : entryCandidate(ears.entries, words, tokens, best.entry, best.score).words }
   const score = tidyScore(Math.max(WEIGHTS.hostNamed, shares.get(subject) ?? 0))
   return [{ ...first, score }, ...ranked.filter((one) => one.host !== subject).map((one) => ({ ...one, score: Math.min(one.score, score) }))].slice(0, WEIGHTS.mostHosts)
 }
@@ -157,7 +157,7 @@ function hostShares(
 }
 
 function rankHosts(
-  named: readonly NamedHost[], settling: readonly NamedHost[], scored: readonly Scored[], words: string, tokens: readonly Token[], inDanger: boolean,
+  ears: PlaceEars, named: readonly NamedHost[], settling: readonly NamedHost[], scored: readonly Scored[], words: string, tokens: readonly Token[], inDanger: boolean,
 ): readonly HostCandidate[] {
   const bestOf = new Map<string, number>()
   for (const { entry, score } of scored) bestOf.set(entry.node.host, Math.max(bestOf.get(entry.node.host) ?? 0, score))
@@ -169,7 +169,7 @@ function rankHosts(
   // Beside a red flag no plant is guessed: the words are about something else.
   const unsaid = inDanger ? [] : hostUnsaid(settling, scored, bestOf)
   const hosts = [...unsaid.map(({ entry, score }) => ({
-    host: entry.node.host, score: tidyScore(Math.max(WEIGHTS.hostNamed, score * WEIGHTS.hostByEntry)), words: entryCandidate(words, tokens, entry, score).words,
+    host: entry.node.host, score: tidyScore(Math.max(WEIGHTS.hostNamed, score * WEIGHTS.hostByEntry)), words: entryCandidate(ears.entries, words, tokens, entry, score).words,
   })), ...ranked.filter(({ host }) => !unsaid.some(({ entry }) => entry.node.host === host)).map(({ host, score, words: heard }) => ({ host, score, words: heard }))]
   let ceiling = 1
   return hosts.slice(0, WEIGHTS.mostHosts).map(({ host, score, words: heard }) => {

@@ -1,5 +1,3 @@
-import { tokenize } from './tokens.js'
-
 /**
  * Words of a question that say nothing about a plant. `not`, `no`, `never`, `under`, `inside` are kept out of this
  * list on purpose: "never opens" and "under the leaf" are what some complaints turn on.
@@ -19,8 +17,3 @@ export const STOP_WORDS: ReadonlySet<string> = new Set(
   one two old new big small little good bad lovely nice away back around put let make made keep keeps kept`
     .split(/\s+/u),
 )
-
-/** Whether none of these words says anything of a plant or its trouble by itself: 'is the'. */
-export function sayNothing(words: string): boolean {
-  return tokenize(words).every(({ text }) => text.length < 2 || STOP_WORDS.has(text))
-}

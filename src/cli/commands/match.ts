@@ -1,6 +1,7 @@
 import { createInterface } from 'node:readline'
 import { Command } from 'commander'
 import { z } from 'zod'
+import { guideIn, languagesOf } from '../../guide/index.js'
 import { buildMatchIndex, matchLine } from '../../match/index.js'
 import { DEFAULT_TREES, requireGuide } from '../guide-option.js'
 import { notice, print } from '../terminal.js'
@@ -12,9 +13,17 @@ export function matchCommand(): Command {
   return new Command('match')
     .description('Read questions from standard input, one a line (plain, or JSON with "text"), and write what was heard as JSON lines.')
     .option('--trees <dir>', 'folder that holds the guide', DEFAULT_TREES)
-    .addHelpText('after', '\nExamples:\n  echo "white powder on my rose leaves" | frondline match\n  frondline match < questions.jsonl')
-    .action(async ({ trees }: { trees: string }) => {
-      const index = buildMatchIndex(await requireGuide(trees))
+    .option('--language <tag>', 'language the questions are asked in, such as es (default: the guide\'s own)')
+    .addHelpText('after', '\nExamples:\n  echo "white powder on my rose leaves" | frondline match\n  frondline match < questions.jsonl\n  echo "manchas negras en el rosal" | frondline match --language es')
+    .action(async ({ trees, language }: { trees: string; language?: string }) => {
+      const guide = await requireGuide(trees)
+      const asked = language === undefined ? guide : guideIn(guide, language)
+      if (asked === guide && language !== undefined && language.toLowerCase().split('-')[0] !== guide.language) {
+        notice(`The guide in "${trees}" has no words in "${language}". Expected one of: ${languagesOf(guide).join(', ')}.`)
+        process.exitCode = 1
+        return
+      }
+      const index = buildMatchIndex(asked)
       if (process.stdin.isTTY) notice('Type a question and press Enter. End with Ctrl-D.')
       let number = 0
       for await (const line of createInterface({ input: process.stdin, crlfDelay: Infinity })) {

@@ -33,18 +33,18 @@ export function placeView(
 export function offers(guide: Guide, own: Guide, matched: KeptMatch): { hosts: HostOffer[]; entries: EntryOffer[] } {
   const hosts = matched.hosts.flatMap(({ host: name, score, words }): HostOffer[] => {
     const host = hostNamed(guide, name)
-    return host === null ? [] : [{ host: host.id, name: host.name, score, words: tellingWords(words) }]
+    return host === null ? [] : [{ host: host.id, name: host.name, score, words: tellingWords(words, guide.language) }]
   })
   const entries = matched.entries.flatMap(({ host: name, node, score, phrase, words, problems }): EntryOffer[] => {
     const host = hostNamed(guide, name)
     const known = host === null ? null : nodeNamed(host, node)
     if (host === null || known === null) return []
-    return [{ host: host.id, hostName: host.name, node, phrase: phraseShown(own, known.entry, phrase) ?? phrase, score, words: tellingWords(words), problems }]
+    return [{ host: host.id, hostName: host.name, node, phrase: phraseShown(own, known.entry, phrase) ?? phrase, score, words: tellingWords(words, guide.language), problems }]
   })
   return { hosts: hosts.slice(0, MOST_HOSTS), entries: entries.slice(0, MOST_ENTRIES) }
 }
 
 /** The words worth quoting back: an 'is' or 'the' among them would look as if we had heard nothing. */
-function tellingWords(words: HostOffer['words']): HostOffer['words'] {
-  return words.filter(({ text }) => !sayNothing(text))
+function tellingWords(words: HostOffer['words'], language: string): HostOffer['words'] {
+  return words.filter(({ text }) => !sayNothing(text, language))
 }

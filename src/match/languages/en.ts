@@ -1,0 +1,39 @@
+import { singular, stem } from '../stems.js'
+import { STOP_WORDS } from '../stop-words.js'
+import { listed, type Speech } from './speech.js'
+
+/** English, as it is spoken in questions about plants. */
+export const ENGLISH: Speech = {
+  stem, singular, stopWords: STOP_WORDS, silent: new Set(),
+  negations: listed('no not never without wont cant cannot dont doesnt didnt isnt arent wasnt werent hasnt havent hadnt couldnt wouldnt neither nor none nothing'),
+  endsNegation: listed('but only just except because and so although though however'),
+  names: {
+    between: listed('a an the my our your his her their some that this old big large tall little small neighbours neighbors neighbour neighbor'),
+    nearby: new Set([
+      'near', 'nearby', 'beside', 'under', 'underneath', 'beneath', 'below', 'behind', 'by', 'between', 'alongside', 'against', 'opposite',
+      'around', 'among', 'amongst', 'next', 'like', 'unlike', 'not', 'except', 'besides', 'beyond', 'nor',
+      'next to', 'close to', 'on to', 'near to', 'apart from', 'other than', 'rather than', 'such as', 'similar to', 'compared to', 'front of', 'instead of', 'looks like', 'smells of', 'smells like', 'away from', 'adjacent to', 'where the',
+    ]),
+    // English says the thing last ("apple jam"): the guide's `things`.
+    thingsOf: new Set(),
+    being: listed('is are was were look looks seem seems stay stays do'),
+    degrees: listed('all still perfectly quite really looking doing'),
+    fine: listed('fine ok okay alright healthy unaffected good great well perfect happy untouched clean'),
+    inPlace: listed('in on across over onto into from off through throughout around of'),
+  },
+  answers: {
+    joining: listed('a an the my our is are was were be been has have had its it in on at of'),
+    passedOver: listed(`a an the my our your his her its their this these those that of is are was were be been has have had just so very really all quite some
+  now also got getting get going gone little bit there im ive`),
+    denying: listed('no not never without wont cant cannot dont doesnt didnt isnt arent hasnt havent'),
+    asking: listed('if whether should maybe perhaps might could would unless wonder wondering unsure than prevent avoid stop worry worried afraid fear think thinks thought reckon reckons suspect suspects guess says said told hear unlike isnt arent'),
+    colours: listed('white grey gray black brown yellow green orange red pink purple pale dark'),
+    following: listed('overnight suddenly quickly slowly inside outside underneath everywhere after since too again then below above'),
+    clauseWords: listed('and but or while whereas plus'),
+    // "Is there white fuzz", "are they aphids": asked, not told.
+    question: /\b(?:is|are|was|were|does|do|did) (?:it|there|they|this|these|that|you)\b/,
+    somebodyElses: /\b(?:next doors?|neighbou?rs|other (?:plants?|ones?|trees?|roses))\b/,
+    anotherYear: /\b(?:last (?:year|season|summer|spring|autumn)|years ago|used to)\b/,
+    ofAnotherYear: 'last',
+  },
+}

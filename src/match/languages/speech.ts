@@ -1,0 +1,63 @@
+/** What the hearing knows of one language: the forms of its words, and the small words that steer what is meant. All words folded. */
+export interface Speech {
+  /** Brings the forms of one word together; see `stems.ts` and `spanish-stems.ts`. */
+  readonly stem: (word: string) => string
+  /** The singular of a noun, for names, which must not lose more than their plural. */
+  readonly singular: (word: string) => string
+  /** Words that say nothing about a plant. */
+  readonly stopWords: ReadonlySet<string>
+  /** Stop words of this language that another one, also heard, has as telling words: Spanish "tan" is no colour. */
+  readonly silent: ReadonlySet<string>
+  /** They deny what follows. */
+  readonly negations: ReadonlySet<string>
+  /** They end what a negation denies. */
+  readonly endsNegation: ReadonlySet<string>
+  readonly names: AroundNames
+  readonly answers: AroundAnswers
+}
+
+/** Words around the name of a plant that tell whether it is the plant in question. */
+export interface AroundNames {
+  /** Passed over before a name: "my", "the". */
+  readonly between: ReadonlySet<string>
+  /** "Next to", "under": one to three words before the name. */
+  readonly nearby: ReadonlySet<string>
+  /** "Apple jam" said with the thing first: two words before the name, as "mermelada de". */
+  readonly thingsOf: ReadonlySet<string>
+  /** "Are fine": being, how much, and well. */
+  readonly being: ReadonlySet<string>
+  readonly degrees: ReadonlySet<string>
+  readonly fine: ReadonlySet<string>
+  /** "On the lawn". */
+  readonly inPlace: ReadonlySet<string>
+}
+
+/** Words in and around an answer already said that tell whether it is meant. */
+export interface AroundAnswers {
+  /** Need not be said though the saying has them. */
+  readonly joining: ReadonlySet<string>
+  /** May stand between the words of a saying. */
+  readonly passedOver: ReadonlySet<string>
+  readonly denying: ReadonlySet<string>
+  /** Before an answer that is asked, feared or guessed, not told. */
+  readonly asking: ReadonlySet<string>
+  readonly colours: ReadonlySet<string>
+  /** May follow a colour that is said of the thing before it. */
+  readonly following: ReadonlySet<string>
+  readonly clauseWords: ReadonlySet<string>
+  readonly question: RegExp
+  readonly somebodyElses: RegExp
+  readonly anotherYear: RegExp
+  /** A saying with this stem may be told of another year. */
+  readonly ofAnotherYear: string
+}
+
+/** Words parted by blanks, as a set. */
+export function listed(text: string): ReadonlySet<string> {
+  return new Set(text.trim().split(/\s+/u))
+}
+
+/** Both sets as one. */
+export function both(one: ReadonlySet<string>, other: ReadonlySet<string>): ReadonlySet<string> {
+  return new Set([...one, ...other])
+}
