@@ -6,7 +6,7 @@ export interface WeekOfProblem {
   readonly name: string
   /** The guide's bottom line for it. */
   readonly bottomLine: string
-  /** Cases of the week as anyone may see them, by name of district. */
+  /** Cases of the week as anyone may see them, by district. */
   readonly counts: PublicCounts
   readonly isUnusualRise: boolean
   /** Mean of the same week in earlier years; null without one on record. */
@@ -23,26 +23,31 @@ export interface NoteDraft {
 const MOST_NAMED = 6
 /** From so many times the usual number on, it is called more than usual. Our judgement; it is no test of significance. */
 const MORE_THAN_USUAL = 1.5
+/** From such a share on, a district is spoken of as having many of the reports. Our judgement. */
+const MANY = 1 / 3
 
 /**
  * Drafts a week's note for gardeners, from what anyone may see: a problem whose count is too small is not named. The most
  * reported come first; an unusual rise comes before all others. A specialist reads and changes it before anyone sees it.
+ * @param districts names of the districts; a place that has none here is not spoken of
  */
-export function draftNote(weeks: readonly WeekOfProblem[]): NoteDraft {
+export function draftNote(weeks: readonly WeekOfProblem[], districts: ReadonlyMap<string, string>): NoteDraft {
   const named = weeks.filter(({ counts }) => counts.total !== null)
     .sort((a, b) => Number(b.isUnusualRise) - Number(a.isUnusualRise) || (b.counts.total ?? 0) - (a.counts.total ?? 0) || (a.name < b.name ? -1 : 1))
     .slice(0, MOST_NAMED)
   if (named.length === 0) return { lead: 'It was a quiet week. Few people asked for help, and nothing stood out.', problems: [] }
   return {
     lead: named.length === 1 ? 'This is what people asked about most.' : 'These are the plant troubles that people asked about most.',
-    problems: named.map((week) => ({ problem: week.problem, text: [howMany(week), more(week), week.bottomLine].filter((part) => part !== '').join(' ') })),
+    problems: named.map((week) => ({ problem: week.problem, text: [howMany(week, districts), more(week), week.bottomLine].filter((part) => part !== '').join(' ') })),
   }
 }
 
-function howMany({ counts: { total, places } }: WeekOfProblem): string {
-  const [first] = places
-  const where = first === undefined ? '' : first.count === total ? `, all from ${first.place}` : first.count * 2 > (total ?? 0) ? `, most of them from ${first.place}` : `, many of them from ${first.place}`
-  return `We had ${total ?? 0} reports${where}.`
+function howMany({ counts: { total, places } }: WeekOfProblem, districts: ReadonlyMap<string, string>): string {
+  const sum = total ?? 0
+  const first = places.find(({ place }) => districts.has(place))
+  if (first === undefined || first.count < sum * MANY) return `We had ${sum} reports.`
+  const share = first.count === sum ? 'all' : first.count * 2 > sum ? 'most of them' : 'many of them'
+  return `We had ${sum} reports, ${share} from ${districts.get(first.place) ?? first.place}.`
 }
 
 function more({ counts: { total }, isUnusualRise, usual }: WeekOfProblem): string {

@@ -25,7 +25,7 @@ export async function showNote({ db, knowledge, now }: NoteRoom, wanted?: string
   const week = weekAfter(wanted ?? isoWeekOf(today(now)), 0)
   const rows = await weeklyNotesOf(db, week)
   const standing = rows[0]?.note ?? null
-  const draft = NoteText.parse(draftNote(await weekOf(guide, db, week)))
+  const draft = NoteText.parse(draftNote(await weekOf(guide, db, week), guide.region.districts))
   const published = standing === null ? null : SeeingNote.parse(JSON.parse(standing))
   const named = [...draft.problems, ...published?.problems ?? []].map(({ problem }) => problem)
   return {
@@ -57,7 +57,7 @@ export async function approveNote(room: NoteRoom, { week: wanted, note }: Approv
         const counts = counted.get(problem)?.counts
         return {
           problem, name: known.name, text, total: counts?.total ?? null,
-          places: (counts?.places ?? []).map(({ place, count }) => ({ district: idOf(guide, place), name: place, count })),
+          places: (counts?.places ?? []).map(({ place, count }) => ({ district: place, name: guide.region.districts.get(place) ?? 'places not named', count })),
         }
       }),
     }
@@ -99,8 +99,8 @@ async function weekOf(guide: Guide, db: Db, week: IsoWeek): Promise<WeekOfProble
     if (problem === null || now.length === 0) return []
     const byDistrict = new Map<string, number>()
     for (const { district, cases } of now) {
-      const name = district === null ? ELSEWHERE : guide.region.districts.get(district) ?? ELSEWHERE
-      byDistrict.set(name, (byDistrict.get(name) ?? 0) + cases)
+      const place = district !== null && guide.region.districts.has(district) ? district : ELSEWHERE
+      byDistrict.set(place, (byDistrict.get(place) ?? 0) + cases)
     }
     const weekly = new Map<string, { readonly reports: number }>()
     for (const row of own) weekly.set(row.week, { reports: (weekly.get(row.week)?.reports ?? 0) + row.reports })
@@ -112,12 +112,8 @@ async function weekOf(guide: Guide, db: Db, week: IsoWeek): Promise<WeekOfProble
   })
 }
 
-/** Where the asker named no district. */
-const ELSEWHERE = 'places not named'
-
-function idOf(guide: Guide, name: string): string {
-  return [...guide.region.districts].find(([, known]) => known === name)?.[0] ?? 'elsewhere'
-}
+/** Stands for all places of which no district is known: the asker named none, or one that the region has no more. */
+const ELSEWHERE = 'elsewhere'
 
 /** 'What we are seeing, 23–29 November 2026'. */
 function titleOf(week: IsoWeek): string {

@@ -57,11 +57,11 @@ export async function addDemonstration({ db, knowledge, now }: DemonstrationRoom
     }
     return { reports: reports.reduce((sum, { cases }) => sum + cases, 0), stations: districts.length, presence: words.length }
   })
-  // The notes of the weeks that are over, as the service drafts them.
+  // The notes of the weeks that are over, as the service drafts them. A week that people wrote of keeps what they wrote.
   for (let back = NOTES; back >= 1; back--) {
     const week = weekAfter(until, -back)
-    const { draft } = await showNote({ db, knowledge, now }, week)
-    await approveNote({ db, knowledge, now }, { week, note: draft }, memberFromRow(signer))
+    const { draft, history } = await showNote({ db, knowledge, now }, week)
+    if (history.length === 0) await approveNote({ db, knowledge, now }, { week, note: draft }, memberFromRow(signer))
   }
   return added
 }
