@@ -86,6 +86,7 @@ async function smallScreens(): Promise<string> {
     await writeFile(join(folder, `${page}.html`), `<!doctype html><title>${page}</title>`)
   }
   await writeFile(join(folder, 'ask.html'), '<!doctype html><html lang="en"><title>ask</title><main><!-- the sheet --></main></html>')
+  await writeFile(join(folder, 'seeing.html'), '<!doctype html><html lang="en"><title>seeing</title><main><!-- the sheet --></main></html>')
   await writeFile(join(folder, 'panel.js'), '"the panel"')
   await mkdir(join(folder, 'panel'))
   await writeFile(join(folder, 'panel', 'core-1a2b.js'), '"the first module"')

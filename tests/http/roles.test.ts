@@ -34,7 +34,7 @@ describe('the table of roles', () => {
     [/^POST \/api\/season\//, ['specialist', 'administrator']],
     [/^\w+ \/api\/me(\/|$)/, Role.options],
   ]
-  const PUBLIC = /^\w+ (\/healthz|\/readyz|\/metrics|\/api\/(openapi\.json|region|session|suggest|sign-in|sign-out|invitation|join)|\/api\/guide\/hosts(\/:host\/complaints)?|\/api\/cases(\/.*)?)$/
+  const PUBLIC = /^\w+ (\/healthz|\/readyz|\/metrics|\/api\/(openapi\.json|region|session|suggest|sign-in|sign-out|invitation|join|seeing)|\/api\/guide\/hosts(\/:host\/complaints)?|\/api\/cases(\/.*)?)$/
 
   it.each(routes.map((route) => [nameOf(route), route] as const))('%s is open to those whom the design names', (name, route) => {
     const named = families.find(([family]) => family.test(name))?.[1]

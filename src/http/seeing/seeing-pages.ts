@@ -44,7 +44,7 @@ export function seeingPages({ desk, webDir, panelOrigins }: SeeingParts): Router
     response.set({ ...cached, 'content-security-policy': policy, 'cross-origin-resource-policy': 'cross-origin' }).type('html').send(page)
   })
   router.get('/seeing.atom', async (request, response) => {
-    response.set(forEveryone).type('application/atom+xml').send(atomFeed(await desk.publicNotes(), `${request.protocol}://${request.get('host') ?? 'localhost'}`))
+    response.set(forEveryone).type('application/atom+xml').send(atomFeed(await desk.publicNotes(), seenAt(request)))
   })
   router.get('/seeing.json', async (_request, response) => {
     response.set(forEveryone).json(await desk.publicNotes())
@@ -53,4 +53,10 @@ export function seeingPages({ desk, webDir, panelOrigins }: SeeingParts): Router
     response.set(forEveryone).type('application/schema+json').send(JSON.stringify(z.toJSONSchema(SeeingList, { target: 'draft-2020-12' }), null, 2))
   })
   return router
+}
+
+/** Where the asker sees the service, by the request's own host. One that is no address gets this machine's name: the feed stays whole. */
+function seenAt(request: Request): string {
+  const address = `${request.protocol}://${request.get('host') ?? ''}`
+  return URL.canParse(address) ? new URL(address).origin : 'http://localhost'
 }
