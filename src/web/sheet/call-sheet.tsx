@@ -28,6 +28,7 @@ import { CallerSays, hasEnded, PracticeNotes, usePracticeTruth } from './practic
 import { CANT_LOOK_KEY, NOT_SURE_KEY, ReadAloud } from './read-aloud.js'
 import { useLastAnswer, type LastAnswer } from './last-answer.js'
 import { CANT_LOOK, NOT_SURE } from '../case/told.js'
+import { SEEN_KEY, SeenLately, seenWords, useLateNote } from './seen-lately.js'
 import { WritingLine } from './writing-line.js'
 
 interface CallSheetProps {
@@ -56,6 +57,9 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
   const goHome = useFocusHome(sheet, `${state.ownTurns}/${aside?.kind ?? ''}/${aside?.kind === 'line' ? aside.check.id : ''}`)
   const lastAnswer = useLastAnswer(view)
   const truth = usePracticeTruth(service, view?.practice ?? null)
+  // A practice call is worked without hints.
+  const late = useLateNote(service, view === null && call.practice === null && state.errand?.kind !== 'load')
+  const [seesLate, setSeesLate] = useState(false)
   useLayoutEffect(() => {
     if (view === null) return
     forgetIfSent(writingPlace(view, 'note'), view.notes.at(-1)?.text)
@@ -99,6 +103,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
       })
     }
   }
+  if (late !== null) actions.push({ key: SEEN_KEY, words: seenWords(late), run: () => setSeesLate(!seesLate) })
   actions.push(...deskActions)
   const keys = useKeys(actions, () => { setAside(null); setHandingOver(false); goHome(true) })
   const isAnswerKey = (action: KeyAction) => /[0-8]/.test(action.key)
@@ -112,6 +117,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
             : <BlankCall service={service} region={region} draft={call.draft} sending={state.sending} practice={call.practice} onDraft={onDraft} onOpen={session.open} />
           : worked(view)}
         <TroubleNote state={state} session={session} />
+        {late !== null && <SeenLately late={late} open={seesLate} onTurn={() => setSeesLate(!seesLate)} />}
       </section>
       <KeyBoard actions={actions.filter(action => !isAnswerKey(action))} keys={keys} />
     </div>

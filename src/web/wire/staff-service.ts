@@ -1,4 +1,4 @@
-import type { CallList, GuideState, Language, Me, PracticeCall, PracticeTruth, ProblemRows, SessionView, SignIn, SimilarCases, Suggestions } from '../../../shared/index.js'
+import type { CallList, GuideState, Language, Me, PracticeCall, PracticeTruth, ProblemRows, SeeingList, SessionView, SignIn, SimilarCases, Suggestions } from '../../../shared/index.js'
 import { createCaseService, type CaseService } from './case-service.js'
 import { createPeopleService, type PeopleService } from './people-service.js'
 import type { Reply } from './reply.js'
@@ -19,6 +19,8 @@ export interface StaffService extends CaseService, TicketService, PeopleService 
   /** With their advice in a language. */
   problems(host: string, language?: Language): Promise<Reply<ProblemRows>>
   similarCases(link: string): Promise<Reply<SimilarCases>>
+  /** The weekly notes that everyone may read, the newest first. */
+  seeing(): Promise<Reply<SeeingList>>
   /** A worked case to practise on, none of those done while there are others. */
   nextPractice(done: readonly string[]): Promise<Reply<PracticeCall>>
   practiceTruth(practice: string): Promise<Reply<PracticeTruth>>
@@ -45,6 +47,7 @@ export function createStaffService(): StaffService {
     closeCall: link => post(`/api/calls/${part(link)}/close`),
     nextPractice: done => post('/api/practice/next', { done }),
     practiceTruth: practice => get(`/api/practice/${part(practice)}`),
+    seeing: () => get('/api/seeing'),
     similarCases: link => get(`/api/cases/${part(link)}/similar`),
     problems: (host, language) => get(`/api/guide/hosts/${part(host)}/problems${language === undefined ? '' : `?language=${language}`}`),
   }
