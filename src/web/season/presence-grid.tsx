@@ -75,7 +75,7 @@ function PresenceWords({ row, mayWrite, sending, fault, onLeave, onSet }: Presen
   }
   return (
     <div class="presence-words">
-      <h4>{row.name} in {row.districtName}</h4>
+      <h3>{row.name} in {row.districtName}</h3>
       {row.besideName !== null && <p>It counts as found nearby, since it was found in {row.besideName}.</p>}
       {row.history.length === 0 && <p>Nothing has been said yet.</p>}
       <ol>
