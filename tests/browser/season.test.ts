@@ -23,7 +23,7 @@ beforeAll(async () => {
   await addDemonstration({ db: store.db, now: () => new Date(), knowledge: () => ({ guide }) })
   await store.close()
   browser = await openBrowser()
-}, STORY_MS)
+}, 3 * STORY_MS)
 afterAll(async () => {
   await browser?.close()
   await service?.stop()
