@@ -66,7 +66,7 @@ for (const { name, width, height } of widths) {
       expect(file.suggestedFilename()).toBe(`${season.problems[0]?.problem}-by-week-all.csv`)
       await plate.getByText('The numbers').click()
 
-      await page.getByLabel('District', { exact: false }).first().selectOption('Holt Fen')
+      await page.locator('.ledger-head select').selectOption('Holt Fen')
       await page.getByRole('heading', { name: 'Weather in Holt Fen' }).waitFor()
       await page.getByText('Holt Fen school garden (invented)').first().waitFor()
       await expect.poll(() => page.locator('section[aria-labelledby="weather-title"] .plate svg').count()).toBeGreaterThan(0)
