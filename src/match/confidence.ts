@@ -25,5 +25,5 @@ export function confidenceOf({ score, host }: Signs): number {
   return tidyScore(1 / (1 + Math.exp(-(base + byScore * score + byHost * host))))
 }
 
-/** Fitted 2026-11-25 by `tests/bench/fit-confidence.ts` on the tuning two thirds of the development questions. */
-const FITTED = { base: -2.56, byScore: 3.36, byHost: 2.86 } as const
+/** Fitted 2026-11-28 by `tests/bench/fit-confidence.ts` on the tuning two thirds of the development questions. */
+const FITTED = { base: -3.47, byScore: 4.45, byHost: 3.56 } as const

@@ -56,3 +56,5 @@ function solve(matrix: readonly (readonly number[])[], right: readonly number[])
   }
   return rows.map((line) => line[line.length - 1] ?? 0)
 }
+
+await fitConfidence()
