@@ -102,6 +102,8 @@ export interface RedFlagDraft extends Draft {
   readonly level: 'emergency' | 'caution'
   /** Word sets named in any group, where they are named. */
   readonly setsUsed: readonly Located<string>[]
+  /** Every group word, as written. */
+  readonly groupWords: readonly Located<string>[]
   readonly hear: readonly HearingDraft[]
   readonly doNow: readonly Located<string>[]
   readonly doNot: readonly Located<string>[]
@@ -146,6 +148,8 @@ export interface WordSetsDraft {
   readonly sets: ReadonlyMap<string, readonly string[]>
   /** The sets that other sets name. */
   readonly setsUsed: readonly Located<string>[]
+  /** Every word of every set, as written. */
+  readonly groupWords: readonly Located<string>[]
 }
 
 export interface WorkedCaseDraft {

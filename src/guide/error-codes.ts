@@ -29,6 +29,7 @@ export const errorCodes: Readonly<Record<GuideErrorCode | GuideWarningCode, stri
   WATCH_WITHOUT_ESCALATION: 'A problem that must be reported needs watch: { escalate: ... } asking for a photo and the place, and cost: regulated.',
   SHARES_TOO_LARGE: 'The frequency words of one check add up to far more than 100 %. Only one answer is given at a time: use rarer words.',
   UNKNOWN_WORD_SET: 'A red flag names a set of words, like (people), that is not in word-sets.yaml. Take the name suggested, or write the set.',
+  NOT_HEARD_AS_WRITTEN: 'A group word of a red flag is heard otherwise than it stands: small words (a, the, all, like, of, some ...) are passed over and marks part words. If one word is all that is left, write that word, or add one that tells something.',
   LAY_WORD_TWICE: 'In lay-words.yaml each word stands in one group of alike words only. Choose the group where it helps most.',
   PLANT_IS_HOST: 'A plant among the other plants of lay-words.yaml is one of the names of a host. Take it out of the list.',
   RESERVED_ANSWER: 'not sure, can\'t look now and other answers are not a check\'s own answers.',

@@ -9,6 +9,7 @@ export { CANT_LOOK, degreeDayMethods, favourableWeathers, NOT_SURE, problemKinds
 export { logLikelihoods, MISREAD_RATE } from './likelihoods.js'
 export { loadGuide } from './load.js'
 export { guideErrorAsJson, printGuideError } from './print-error.js'
+export { isPassedOver, PASSING_WORDS } from './passing-words.js'
 export { gradeFromCounts, readingGrade } from './reading-grade.js'
 export { watchGuideFolder } from './watch-folder.js'
 export { closestNames } from './closest-names.js'

@@ -10,13 +10,23 @@ import type { hearShape } from './yaml-shapes.js'
 const DEFAULT_UNLESS_REACH = 2
 const DEFAULT_WITHIN_WORDS = 12
 
+interface ShapedHearings {
+  readonly hear: HearingDraft[]
+  /** Word sets named in any group, where they are named. */
+  readonly setsUsed: Located<string>[]
+  /** Every group word, as written. */
+  readonly groupWords: Located<string>[]
+}
+
 /** What a red flag listens for, from the `hear` key of its file, with the word sets that it names. */
-export function shapeHearings(hear: z.infer<typeof hearShape>, here: ReturnType<typeof placing>): { setsUsed: Located<string>[]; hear: HearingDraft[] } {
+export function shapeHearings(hear: z.infer<typeof hearShape>, here: ReturnType<typeof placing>): ShapedHearings {
+  const groups = hear.flatMap((hearing, at): [readonly string[], YamlPath][] => [
+    ...('all of' in hearing ? hearing['all of'].map((group, place): [readonly string[], YamlPath] => [group, ['hear', at, 'all of', place]]) : [[hearing.phrases, ['hear', at, 'phrases']] as [readonly string[], YamlPath]]),
+    ...(hearing.unless ?? []).map((group, place): [readonly string[], YamlPath] => [group, ['hear', at, 'unless', place]]),
+  ])
   return {
-    setsUsed: hear.flatMap((hearing, at) => [
-      ...('all of' in hearing ? hearing['all of'].flatMap((group, place) => setsIn(group, ['hear', at, 'all of', place])) : setsIn(hearing.phrases, ['hear', at, 'phrases'])),
-      ...(hearing.unless ?? []).flatMap((group, place) => setsIn(group, ['hear', at, 'unless', place])),
-    ]).map(({ name, path }) => here.text(name, path)),
+    setsUsed: groups.flatMap(([group, path]) => setsIn(group, path)).map(({ name, path }) => here.text(name, path)),
+    groupWords: groups.flatMap(([group, path]) => here.texts(group, path)),
     hear: hear.map((hearing) => ({
       allOf: 'all of' in hearing ? hearing['all of'] : [],
       within: 'all of' in hearing ? hearing.within ?? DEFAULT_WITHIN_WORDS : DEFAULT_WITHIN_WORDS,

@@ -27,5 +27,6 @@ export function shapeWordSets(parsed: ParsedFile, report: Report): WordSetsDraft
   if (value === null) return null
   const here = placing(parsed)
   const setsUsed = Object.entries(value).flatMap(([name, words]) => setsIn(words, [name])).map(({ name, path }) => here.text(name, path))
-  return { kind: 'word sets', at: parsed.at([]), sets: new Map(Object.entries(value)), setsUsed }
+  const groupWords = Object.entries(value).flatMap(([name, words]) => here.texts(words, [name]))
+  return { kind: 'word sets', at: parsed.at([]), sets: new Map(Object.entries(value)), setsUsed, groupWords }
 }

@@ -1,3 +1,4 @@
+import { isPassedOver, PASSING_WORDS } from '../guide/index.js'
 import { tokenize, type Token } from './tokens.js'
 
 /**
@@ -73,7 +74,7 @@ function lastWordOf(pattern: WordPattern, tokens: readonly Token[], first: numbe
   let at = first
   for (const choices of pattern.slice(1)) {
     at += 1
-    while (at < tokens.length && FILLERS.has(textAt(tokens, at)) && !choices.has(textAt(tokens, at))) at += 1
+    while (at < tokens.length && PASSING_WORDS.has(textAt(tokens, at)) && !choices.has(textAt(tokens, at))) at += 1
     if (!choices.has(textAt(tokens, at))) return null
   }
   return at
@@ -87,20 +88,10 @@ function readPattern(written: string): WordPattern {
 }
 
 function withoutFillers(steps: WordPattern): WordPattern {
-  const kept = steps.filter((choices) => [...choices].some((choice) => !FILLERS.has(choice) || choice === BIT))
+  const kept = steps.filter((choices) => !isPassedOver(choices))
   return kept.length === 0 ? steps : kept
 }
 
 function textAt(tokens: readonly Token[], place: number): string {
   return tokens[place]?.text ?? ''
 }
-
-/** Words that come between others without changing what happened: "ate some berries" is "ate berries". */
-const FILLERS: ReadonlySet<string> = new Set([
-  'a', 'an', 'the', 'some', 'sum', 'sme', 'just', 'jus', 'really', 'actually', 'accidentally', 'accidently', 'already',
-  'also', 'even', 'maybe', 'probably', 'possibly', 'definitely', 'now', 'all', 'only', 'apparently', 'somehow', 'literally',
-  'of', 'bit', 'few', 'couple', 'lots', 'lot', 'loads', 'um', 'er', 'like',
-])
-
-/** Passed over in "a bit of leaf", but a word of its own in "the dog bit the bulb". */
-const BIT = 'bit'

@@ -6,6 +6,7 @@ import { entriesNotShadowedRule } from './entries-not-shadowed.js'
 import { everyAnswerHandledRule } from './every-answer-handled.js'
 import { everyProblemReachedRule } from './every-problem-reached.js'
 import { fileNamedForIdRule } from './file-named-for-id.js'
+import { heardAsWrittenRule } from './heard-as-written.js'
 import { knownAnswersRule } from './known-answers.js'
 import { knownChecksRule } from './known-checks.js'
 import { knownHostsRule } from './known-hosts.js'
@@ -53,6 +54,7 @@ export const errorRules: readonly Rule[] = [
   sharesAddUpRule,
   layWordsRule,
   knownWordSetsRule,
+  heardAsWrittenRule,
 ]
 
 export const warningRules: readonly Rule[] = [
