@@ -77,7 +77,7 @@ for (const { name, width, height } of widths) {
       await place.click()
       await page.getByRole('button', { name: 'Write it down' }).click()
       await page.getByText('Please say why').waitFor()
-      await page.getByRole('radio', { name: /widespread/ }).or(page.getByLabel(/widespread/)).first().check()
+      await page.getByRole('radio', { name: /widespread/ }).check()
       await page.locator('#presence-why').fill(`Seen in six gardens, told on a ${name}.`)
       await lookAt(page, 'season-presence')
       await page.getByRole('button', { name: 'Write it down' }).click()
