@@ -1,10 +1,13 @@
 import { render } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import type { Person, RegionView } from '../../../shared/index.js'
+import { FirstReports } from '../bench/first-reports.js'
 import { TicketListPage, type ListChoice } from '../bench/ticket-list.js'
 import { TicketSheet } from '../bench/ticket-sheet.js'
 import { MailNotes } from '../bench/mail-notes.js'
 import { createMailService } from '../wire/mail-service.js'
+import { createSeasonService } from '../wire/season-service.js'
+import { createSender } from '../wire/sender.js'
 import { createStaffService } from '../wire/staff-service.js'
 import { StaffFrame } from './staff-frame.js'
 import './page.css'
@@ -13,6 +16,7 @@ import './bench.css'
 
 const service = createStaffService()
 const mail = createMailService()
+const season = createSeasonService(createSender({ base: '', credentials: 'same-origin' }))
 
 function BenchPage({ person, region }: { readonly person: Person, readonly region: RegionView | null }) {
   const [ticket, setTicket] = useState(ticketInAddress)
@@ -36,6 +40,6 @@ const page = document.querySelector('#page')
 if (page !== null) {
   render(
     <StaffFrame service={service} title="Bench" here="/bench" roles={['specialist', 'administrator']}>
-      {(person, region) => <><BenchPage person={person} region={region} /><MailNotes service={mail} /></>}
+      {(person, region) => <><FirstReports service={season} /><BenchPage person={person} region={region} /><MailNotes service={mail} /></>}
     </StaffFrame>, page)
 }
