@@ -67,15 +67,19 @@ describe('the request log', () => {
     const logged: string[] = []
     const log = pino({}, { write: (line: string) => void logged.push(line) })
     const { store, guide, home, now } = world.desk
-    const desk = createDesk({
-      db: store.db, listen: store.listen, guide: () => guide,
-      photos: folderHome(home), mail: null, report: () => undefined, clock: () => now,
-      randomBytes: (count) => randomBytes(count), keys: testKeys(),
+    const appOfItsOwn = () => buildApp({
+      desk: createDesk({
+        db: store.db, listen: store.listen, guide: () => guide,
+        photos: folderHome(home), mail: null, report: () => undefined, clock: () => now,
+        randomBytes: (count) => randomBytes(count), keys: testKeys(),
+      }),
+      log, settings, webDir: '/nowhere', guideState: () => ({ guide: guide.hash, since: now.toISOString(), refused: null }),
     })
     const settings = { panelOrigins: [], behindHttps: false, casesPerMinute: 10, signInsPerMinute: 10 }
-    const app = buildApp({ desk, log, settings, webDir: '/nowhere', guideState: () => ({ guide: guide.hash, since: now.toISOString(), refused: null }) })
-    const { link } = await openCase(app, 'my lettuce')
+    const { link } = await openCase(appOfItsOwn(), 'my lettuce')
     await store.db.updateTable('case_file').set({ evidence: '{"speckled":' }).where('link', '=', link).execute()
+    // Another service's app has not kept the case in memory and must read what is in the store.
+    const app = appOfItsOwn()
 
     const reply = await supertest(app).get(`/api/cases/${link}`).expect(500)
     const document = problemOf(reply)
