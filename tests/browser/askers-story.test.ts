@@ -161,7 +161,7 @@ for (const { name, width, height } of widths) {
       expect(await bench.getByText(/^Settled by/).count()).toBe(0)
       await lookAt(bench, 'bench-review')
       await bench.keyboard.press('Control+Enter')
-      await bench.getByText(/^Settled/).waitFor()
+      await bench.getByText(/^Settled by/).first().waitFor()
       await lookAt(bench, 'bench-settled')
       await bench.context().close()
 

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { RegionView, TicketView } from '../../../shared/index.js'
 import { forgetFields } from '../case/kept-fields.js'
 import { FlagCards } from '../case/flag-cards.js'
@@ -39,9 +39,15 @@ export function TicketSheet({ service, region, ticket, me, onList }: TicketSheet
   useEffect(() => { if (view !== null) toTitle() }, [view === null])
 
   // The focus never falls off the sheet: keys act only where it is.
+  const wasOpen = useRef(false)
+  useLayoutEffect(() => {
+    // Before the next key: one pressed between the form's going and a later moment would be lost.
+    if (form === null && wasOpen.current) toTitle()
+    wasOpen.current = form !== null
+  }, [form])
   const leave = () => {
     setForm(null)
-    setTimeout(() => { if (form !== null || document.activeElement === document.body) toTitle() })
+    setTimeout(() => { if (document.activeElement === document.body) toTitle() })
   }
   async function send<Path extends keyof TicketChangeBodies>(path: Path, body: TicketChangeBodies[Path]): Promise<void> {
     if (!await change(path, body)) return
