@@ -76,5 +76,5 @@ describe('a service killed in the middle of a case', () => {
     const last = await get(`${url}/api/cases/${view.link}`)
     expect(last).toEqual(handed)
     expect(last.ticket?.state).toBe('waiting')
-  }, 120_000)
+  }, 240_000)
 })
