@@ -80,7 +80,7 @@ export function hearPlace(
   return {
     // Beside an emergency no subject is guessed: the words are about something else.
     named: ranked[0]?.score ?? 0,
-    hosts: danger === 'emergency' ? ranked : subjectFirst(ears, ranked, mostLikely(shares, settling.length > 0), shares, scored, words, tokens),
+    hosts: danger === 'emergency' ? ranked : subjectFirst(ears, ranked, mostLikely(subject, shares), shares, scored, words, tokens),
     entries: scored
       .filter(({ score }) => score >= WEIGHTS.entryLeast)
       .slice(0, WEIGHTS.mostEntries)
@@ -88,11 +88,20 @@ export function hearPlace(
   }
 }
 
-/** The subject that is most likely; a plant that is named gives way only to one that is rather sure. */
-function mostLikely(shares: ReadonlyMap<string, number>, plantNamed: boolean): string {
+/**
+ * The subject that is most likely; a plant that is named gives way only to one that is rather sure. Whether a plant is
+ * poisonous is asked of the plant's own tree where there is one, unless the tree for poisons knows that very plant.
+ */
+function mostLikely({ settling, own, features }: HeardSubject, shares: ReadonlyMap<string, number>): string {
   const [subject, share] = [...shares].reduce((best, one) => (one[1] > best[1] ? one : best), [A_PLANT, 0] as [string, number])
-  return plantNamed && share < WEIGHTS.subjectDespitePlant ? A_PLANT : subject
+  if (settling.length === 0) return subject
+  if (share < WEIGHTS.subjectDespitePlant) return A_PLANT
+  if (subject === POISONS && features.has('plant') && (own.get(POISONS)?.name ?? 0) === 0) return A_PLANT
+  return subject
 }
+
+/** The host id of the tree for whether a plant is poisonous. */
+const POISONS = 'poison-plant'
 
 /** The hosts with the subject first, where the question is more likely about it than about any plant. */
 function subjectFirst(
