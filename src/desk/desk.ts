@@ -1,11 +1,12 @@
 import type {
-  AddWords, AnswerCheck, AskBack, CallList, CarryOn, CaseView, ChangeLanguage, ChangePassword, ChangeRole, CheckRows, CodeSecret,
-  Colleagues, ComplaintRows, ConfirmCode, ConfirmPassword, HandOn, HandOver, HelplineSettings, HostRows, Invitation,
-  InvitationView, Invite, Join, KeptCases, KeptSuggestions, Language, LookAtInvitation, MailView, Me, NoteCall,
-  NoteForColleagues,
-  OpenCase, OtherTicket, PeopleList, PhotoKept, PhotoSize, PracticeCall, PracticeTruth, ProblemRows, RecordResult, RecoveryCodes, RegionView,
-  ReviewTicket, Role, SendSample, SettlePlace, SettleReview, SettleTicket, SignIn, SimilarCases, Suggestions, TakeBack, TicketContact,
-  PlausibleTable, PresenceTable, SeasonSearch, SeasonView, SetPresence, TicketList, TicketView, WatchNotices, WeekCounts, WeeksSearch, ApproveNote, DistrictWeather, NoteView, SeeingList, TakeBackNote,
+  AddWords, AnswerCheck, ApproveNote, AskBack, CallList, CarryOn, CaseView, ChangeLanguage, ChangePassword, ChangeRole,
+  CheckRows, CodeSecret, Colleagues, ComplaintRows, ConfirmCode, ConfirmPassword, DistrictWeather, HandOn, HandOver,
+  HelplineSettings, HostRows, Invitation, InvitationView, Invite, Join, KeptCases, KeptSuggestions, Language,
+  LookAtInvitation, MailView, Me, NoteCall, NoteForColleagues, NoteView, OpenCase, OtherTicket, PeopleList, PhotoKept,
+  PhotoSize, PlausibleTable, PracticeCall, PracticeTruth, PresenceTable, ProblemRows, RecordResult, RecoveryCodes,
+  RegionView, ReviewTicket, Role, SeasonSearch, SeasonView, SeeingList, SendSample, SetPresence, SettlePlace, SettleReview,
+  SettleTicket, SignIn, SimilarCases, Suggestions, TakeBack, TakeBackNote, TicketContact, TicketList, TicketView,
+  WatchNotices, WeekCounts, WeeksSearch,
 } from '../../shared/index.js'
 import type { WeatherSummary } from '../season/index.js'
 import { reachStore, ticketCounts } from '../store/index.js'
@@ -43,13 +44,13 @@ import { eraseDueContacts } from './privacy/erase-due.js'
 import { sealAnew } from './privacy/seal-anew.js'
 import { type DeskParts, furnishRoom } from './room.js'
 import { approveNote, publicNotes, showNote, takeBackNote } from './season/note-desk.js'
-import { pullWeather } from './season/pull-weather.js'
-import { weatherNow } from './season/weather-now.js'
 import { seeNotice, showNotices } from './season/notice-desk.js'
 import { setPresence, showPresence } from './season/presence-desk.js'
+import { pullWeather } from './season/pull-weather.js'
 import { recountSeason } from './season/recount.js'
 import { showPlausible, showSeason, weekCounts } from './season/season-desk.js'
 import { showWeather } from './season/show-weather.js'
+import { weatherNow } from './season/weather-now.js'
 import { spokenGuide } from './spoken-guide.js'
 import { askBack } from './tickets/ask-back.js'
 import { followTickets, type FollowTickets } from './tickets/follow.js'

@@ -1,15 +1,10 @@
+import { remember } from './languages/remember.js'
+
 /**
  * Brings the forms of one word together: `leaves`, `leafs` and `leaf`; `spotted`, `spotty` and `spots`.
  * A light English suffix stripper, not a dictionary: the stem need not be a word, it only has to agree.
  */
-export function stem(word: string): string {
-  const known = kept.get(word)
-  if (known !== undefined) return known
-  const bare = reckonStem(word)
-  if (kept.size >= MOST_KEPT) kept.clear()
-  kept.set(word, bare)
-  return bare
-}
+export const stem = remember(reckonStem)
 
 function reckonStem(word: string): string {
   const whole = IRREGULAR.get(word)
@@ -49,8 +44,6 @@ function undouble(word: string): string {
 }
 
 /** Stems reckoned before: the same few thousand words come again and again. */
-const kept = new Map<string, string>()
-const MOST_KEPT = 8192
 
 const SUFFIXES = ['ishly', 'ingly', 'iness', 'ening', 'ened', 'ness', 'less', 'ish', 'ing', 'ily', 'ied', 'ed', 'ly', 'en', 'ey', 'y']
 

@@ -115,7 +115,7 @@ async function weekOf(guide: Guide, db: Db, week: IsoWeek): Promise<WeekOfProble
 /** Stands for all places of which no district is known: the asker named none, or one that the region has no more. */
 const ELSEWHERE = 'elsewhere'
 
-/** 'What we are seeing, 23–29 November 2026'. */
+/** 'What we are seeing, 23 – 29 November 2026'. */
 function titleOf(week: IsoWeek): string {
   const monday = new Date(`${mondayOfWeek(week)}T00:00:00Z`)
   const sunday = new Date(monday.getTime() + 6 * 86_400_000)

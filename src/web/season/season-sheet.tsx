@@ -85,7 +85,7 @@ export function SeasonSheet({ service, region, mayWrite }: SeasonSheetProps) {
                 <p role="status">The year up to {lastMonday === undefined ? view.until : weekInWords(lastMonday)}. {view.recordsFrom === null ? '' : rises.length === 0 ? 'No unusual rise this week.' : `Unusual rise: ${rises.map(({ name }) => name).join(', ')}.`}</p>
                 {view.invented && <p class="invented">These seasons are invented, for the demonstration. <code>npx frondline season demo remove</code> takes them away.</p>}
                 {view.problems.length === 0
-                  ? <Empty view={view} />
+                  ? <Empty view={view} demonstration={region.demonstration} />
                   : <p class="hint">Bars: reports; settled ones count one, concluded ones by how likely they are, and whoever asks twice once. Band: where the same weeks of earlier years lie, 95 in 100 (Garwood 1936). ▲ marks an unusual rise. {[...new Set(shown.map(({ rise }) => rise.note))].join(' ')}</p>}
                 <div class="plates">{shown.map(one => <WeekPlate key={one.problem} season={one} place={district ?? 'all'} />)}</div>
                 {all && view.more > 0 && <p class="hint">{view.more} more problems had fewer reports.</p>}
@@ -122,12 +122,12 @@ export function SeasonSheet({ service, region, mayWrite }: SeasonSheetProps) {
   )
 }
 
-function Empty({ view }: { readonly view: SeasonView }) {
+function Empty({ view, demonstration }: { readonly view: SeasonView, readonly demonstration: boolean }) {
   if (view.recordsFrom !== null) return <p>No reports here in this year.</p>
   return (
     <>
       <p>No reports yet. They come by themselves: every case that the guide concludes or a specialist settles counts.</p>
-      <p>To see this page alive, whoever runs the service can add two invented seasons, and take them away again: <code>npx frondline season demo --help</code>.</p>
+      {demonstration && <p>To see this page alive, whoever runs the service can add two invented seasons, and take them away again: <code>npx frondline season demo --help</code>.</p>}
     </>
   )
 }

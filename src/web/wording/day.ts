@@ -31,7 +31,7 @@ export function inOneLine(parts: readonly string[], language = 'en'): string {
   return new Intl.ListFormat(localeOf(language), { type: 'conjunction' }).format(parts)
 }
 
-/** The week that begins on a Monday (ISO date): '18–24 May 2026'. */
+/** The week that begins on a Monday (ISO date), from day to day as the language writes it: '18 – 24 May 2026'. */
 export function weekInWords(monday: string, language = 'en'): string {
   const first = new Date(`${monday}T00:00:00Z`)
   const last = new Date(first)
