@@ -72,7 +72,7 @@ export function buildApp({
   // A photo in a form has the form's own lines round it.
   const photoForms = fileReader({ mostBytes: MAX_PHOTO_BYTES + FORM_ROOM_BYTES, silenceMs: SILENCE_MS, mostUnderWay: MOST_BYTES_UNDER_WAY })
   app.use(askPages({ desk, webDir, limits, files: photoForms }))
-  app.use(seeingPages({ desk, webDir, panelOrigins: settings.panelOrigins }))
+  app.use(seeingPages({ desk, webDir, panelOrigins: settings.panelOrigins, behindHttps: settings.behindHttps }))
   app.use(servePages(webDir))
   app.use(pageForBrowsers(webDir))
   app.use(() => {

@@ -1,8 +1,11 @@
 import type { RequestHandler } from 'express'
 import helmet from 'helmet'
 
-/** The headers that keep our pages to themselves: no script, style or frame from elsewhere, nothing inline. */
-export function safeHeaders(behindHttps: boolean): RequestHandler {
+/**
+ * The headers that keep our pages to themselves: no script, style or frame from elsewhere, nothing inline.
+ * @param framedBy origins of pages that may show this one inside them; none when left out
+ */
+export function safeHeaders(behindHttps: boolean, framedBy: readonly string[] | null = null): RequestHandler {
   return helmet({
     contentSecurityPolicy: {
       useDefaults: false,
@@ -16,13 +19,14 @@ export function safeHeaders(behindHttps: boolean): RequestHandler {
         'manifest-src': ["'self'"],
         'form-action': ["'self'"],
         'base-uri': ["'none'"],
-        'frame-ancestors': ["'none'"],
+        'frame-ancestors': framedBy === null ? ["'none'"] : ["'self'", ...framedBy],
         ...(behindHttps ? { 'upgrade-insecure-requests': [] } : {}),
       },
     },
     // A case's link is in the address of its page, and opens it: it must not travel on to wherever a source links.
     referrerPolicy: { policy: 'no-referrer' },
     strictTransportSecurity: behindHttps ? { maxAge: 31_536_000 } : false,
-    xFrameOptions: { action: 'deny' },
+    // The older header knows no list of origins; where there is one it says nothing.
+    xFrameOptions: framedBy === null ? { action: 'deny' } : false,
   })
 }

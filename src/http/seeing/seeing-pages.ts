@@ -4,6 +4,7 @@ import { SeeingList, Week } from '../../../shared/index.js'
 import type { Desk } from '../../desk/index.js'
 import { renderSeeing } from '../../web/plain/index.js'
 import { builtPage } from '../built-page.js'
+import { safeHeaders } from '../safe-headers.js'
 import { atomFeed } from './atom.js'
 
 /** The addresses of what we are seeing; there is nothing private in any. */
@@ -17,10 +18,11 @@ export interface SeeingParts {
   readonly webDir: string
   /** Pages elsewhere that may show the note inside them. */
   readonly panelOrigins: readonly string[]
+  readonly behindHttps: boolean
 }
 
 /** 'What we are seeing' for everyone: a page without script, the same to be shown inside pages elsewhere, a feed, and JSON. */
-export function seeingPages({ desk, webDir, panelOrigins }: SeeingParts): Router {
+export function seeingPages({ desk, webDir, panelOrigins, behindHttps }: SeeingParts): Router {
   const router = express.Router()
   const frame = builtPage(webDir, 'seeing.html')
   const cached = { 'cache-control': `public, max-age=${FRESH_SECONDS}` }
@@ -36,12 +38,12 @@ export function seeingPages({ desk, webDir, panelOrigins }: SeeingParts): Router
     const isKnown = week === null || list.notes.some((note) => note.week === week)
     response.status(isKnown ? 200 : 404).set(cached).type('html').send(await frame(renderSeeing({ list, week, inside: false })))
   })
-  router.get('/seeing/inside', async (_request, response) => {
+  // The one page of ours that pages elsewhere may show: it holds nothing to press that changes anything.
+  router.get('/seeing/inside', safeHeaders(behindHttps, panelOrigins), async (_request, response) => {
     const page = await frame(renderSeeing({ list: await desk.publicNotes(), week: null, inside: true }))
-    // The one page of ours that pages elsewhere may show: it holds nothing to press that changes anything.
-    const policy = String(response.getHeader('content-security-policy') ?? '').replace("frame-ancestors 'none'", `frame-ancestors 'self' ${panelOrigins.join(' ')}`.trim())
+    // Helmet sets what it is told and takes nothing back that every page of ours was given before.
     response.removeHeader('x-frame-options')
-    response.set({ ...cached, 'content-security-policy': policy, 'cross-origin-resource-policy': 'cross-origin' }).type('html').send(page)
+    response.set({ ...cached, 'cross-origin-resource-policy': 'cross-origin' }).type('html').send(page)
   })
   router.get('/seeing.atom', async (request, response) => {
     response.set(forEveryone).type('application/atom+xml').send(atomFeed(await desk.publicNotes(), seenAt(request)))
