@@ -33,11 +33,6 @@ export async function countCase(room: CountingRoom, db: Db, caseId: number, tell
   if (tells && now !== undefined) await noticeFirst(room, db, now)
 }
 
-/** What the season counts of the case behind a ticket; see countCase. */
-export async function countTicket(room: CountingRoom, db: Db, ticket: Pick<TicketWithTaker, 'case_id'>): Promise<void> {
-  await countCase(room, db, ticket.case_id)
-}
-
 async function reportOf(
   { knowledge }: CountingRoom, db: Db, file: CaseFile, ticket: TicketWithTaker | undefined, before: SeasonReportRow | undefined,
 ): Promise<SeasonReportRow | undefined> {

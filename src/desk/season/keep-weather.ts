@@ -61,7 +61,8 @@ async function readAndKeep(
   return { kind, kept: records, faults, isRefused: false }
 }
 
-async function keepBatch(db: Db, stationId: number, readId: number, batch: Batch): Promise<void> {
+/** Keeps records of a station as part of one reading. */
+export async function keepBatch(db: Db, stationId: number, readId: number, batch: Batch): Promise<void> {
   if (batch.kind === 'daily') {
     await keepWeatherDays(db, stationId, readId, batch.records.map(({ date, minC, maxC, rainMm }) => ({ day: date, min_c: minC, max_c: maxC, rain_mm: rainMm })))
   } else {

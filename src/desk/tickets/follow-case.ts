@@ -7,7 +7,7 @@ import { dropKept } from '../casebook/keep.js'
 import { mailAbout } from '../mail/mail-about.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
-import { countTicket } from '../season/count-case.js'
+import { countCase } from '../season/count-case.js'
 import { writeDown } from './happening.js'
 import { keepSought } from './sought.js'
 import { type Urgency, urgencyOf } from './urgency.js'
@@ -66,7 +66,7 @@ async function openAgain(room: Room, db: Db, ticket: TicketWithTaker, at: string
   if (!await advanceTicket(db, ticket.id, ticket.version, waiting)) return false
   await writeDown(db, ticket.id, at, null, { kind: 'reopened' })
   await dropKept(db, ticket.id, at, null)
-  await countTicket(room, db, ticket)
+  await countCase(room, db, ticket.case_id)
   return true
 }
 

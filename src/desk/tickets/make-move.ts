@@ -3,7 +3,7 @@ import { advanceTicket, type Db, type TicketAdvance, ticketById, type TicketWith
 import { mailAbout } from '../mail/mail-about.js'
 import type { Member } from '../people/member.js'
 import type { Room } from '../room.js'
-import { countTicket } from '../season/count-case.js'
+import { countCase } from '../season/count-case.js'
 import { findTicket } from './find-ticket.js'
 import { type TicketHappening, writeDown } from './happening.js'
 import { keepSought } from './sought.js'
@@ -40,7 +40,7 @@ export async function makeMove(
       await writeDown(db, now.id, at, who.id, happening)
       await mailAbout(room, db, now.id, String(now.version), happening)
       await keepSought(room, db, now.id)
-      await countTicket(room, db, now)
+      await countCase(room, db, now.case_id)
       return
     }
     now = await ticketById(db, now.id) ?? now

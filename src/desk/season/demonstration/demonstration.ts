@@ -2,11 +2,12 @@ import { seededRandom } from '../../../engine/index.js'
 import type { Guide } from '../../../guide/index.js'
 import { addDays, isoWeekOf, weekAfter, weeksBetween } from '../../../season/index.js'
 import {
-  appendPresenceChange, beginWeatherRead, type Db, endWeatherRead, hasInventedSeason, insertWeatherStation, keepInventedCounts, keepWeatherDays,
-  keepWeatherHours, peopleNow, removeInventedSeason, weatherStations,
+  appendPresenceChange, beginWeatherRead, type Db, endWeatherRead, hasInventedSeason, insertWeatherStation, keepInventedCounts,
+  peopleNow, removeInventedSeason, weatherStations,
 } from '../../../store/index.js'
 import { memberFromRow } from '../../people/member.js'
 import type { Room } from '../../room.js'
+import { keepBatch } from '../keep-weather.js'
 import { approveNote, showNote } from '../note-desk.js'
 import { inventReports, type Outbreak } from './invented-reports.js'
 import { inventWeather } from './invented-weather.js'
@@ -87,13 +88,9 @@ async function keepStation(db: Db, { district, title, place, weather: { days, ho
   const station = (await weatherStations(db)).find((row) => row.name === name)
   if (station === undefined) throw new Error(`The station "${name}" was not kept.`)
   const read = await beginWeatherRead(db, station.id, INVENTED, at)
-  for (let from = 0; from < days.length; from += ROWS_AT_ONCE) {
-    await keepWeatherDays(db, station.id, read, days.slice(from, from + ROWS_AT_ONCE)
-      .map(({ date, minC, maxC, rainMm }) => ({ day: date, min_c: minC, max_c: maxC, rain_mm: rainMm })))
-  }
-  for (let from = 0; from < hours.length; from += ROWS_AT_ONCE) {
-    await keepWeatherHours(db, station.id, read, hours.slice(from, from + ROWS_AT_ONCE)
-      .map((row) => ({ hour: row.hour, temperature_c: row.temperatureC, humidity_pct: row.humidityPct, rain_mm: row.rainMm, wet_minutes: row.wetMinutes })))
+  for (let from = 0; from < Math.max(days.length, hours.length); from += ROWS_AT_ONCE) {
+    await keepBatch(db, station.id, read, { kind: 'daily', records: days.slice(from, from + ROWS_AT_ONCE) })
+    await keepBatch(db, station.id, read, { kind: 'hourly', records: hours.slice(from, from + ROWS_AT_ONCE) })
   }
   await endWeatherRead(db, read, { outcome: 'kept', kept: days.length + hours.length, faults: 0, why: null, ended_at: at })
 }
