@@ -1,5 +1,6 @@
 import { existsSync, statSync } from 'node:fs'
-import { type Guide, loadGuide, printGuideError } from '../guide/index.js'
+import { type Guide, loadSoundGuide, printGuideError } from '../guide/index.js'
+import { guideKeeping } from './built-program.js'
 import { notice, today } from './terminal.js'
 
 export const DEFAULT_TREES = 'trees'
@@ -14,7 +15,7 @@ export function requireFolder(folder: string): void {
 /** Loads the guide for a command that needs a sound one; otherwise prints its errors and ends with 1. */
 export async function requireGuide(folder: string): Promise<Guide> {
   requireFolder(folder)
-  const { guide, errors } = await loadGuide(folder, today())
+  const { guide, errors } = await loadSoundGuide(folder, today(), guideKeeping())
   if (guide !== null) return guide
   notice(...errors.map(printGuideError), `The guide in "${folder}" has ${errors.length} ${errors.length === 1 ? 'error' : 'errors'}. Mend them, then run frondline proof.`)
   process.exit(1)

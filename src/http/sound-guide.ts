@@ -1,6 +1,6 @@
 import type { Logger } from 'pino'
 import type { GuideState } from '../../shared/index.js'
-import { type Compiled, type Guide, loadGuide, printGuideError, watchGuideFolder } from '../guide/index.js'
+import { type Compiled, type Guide, type GuideKeeping, loadSoundGuide, printGuideError, watchGuideFolder } from '../guide/index.js'
 
 /** The guide while the service runs: it changes when its files do, but only ever to a sound one. */
 export interface SoundGuide {
@@ -15,10 +15,10 @@ export interface SoundGuide {
  * with errors, or one that `refuse` gives a reason against, is logged and the one before stays.
  */
 export async function followGuide(
-  folder: string, clock: () => Date, log: Logger, refuse: (guide: Guide) => string | null,
+  folder: string, keeping: GuideKeeping | null, clock: () => Date, log: Logger, refuse: (guide: Guide) => string | null,
 ): Promise<SoundGuide> {
   const today = (): string => clock().toISOString().slice(0, 10)
-  let current = soundOf(await loadGuide(folder, today()), refuse)
+  let current = soundOf(await loadSoundGuide(folder, today(), keeping), refuse)
   let since = clock().toISOString()
   let refused: GuideState['refused'] = null
   const keepBefore = (reason: string): void => { refused = { at: clock().toISOString(), reason } }
@@ -42,7 +42,7 @@ export async function followGuide(
   return { current: () => current, state: () => ({ guide: current.hash, since, refused }), stop }
 }
 
-function soundOf({ guide, errors }: Compiled, refuse: (guide: Guide) => string | null): Guide {
+function soundOf({ guide, errors }: Pick<Compiled, 'guide' | 'errors'>, refuse: (guide: Guide) => string | null): Guide {
   if (guide === null) {
     const many = `${errors.length} ${errors.length === 1 ? 'error' : 'errors'}`
     throw new Error([`The guide has ${many}. Run frondline proof.`, ...errors.map(printGuideError)].join('\n'))

@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto'
 import { join } from 'node:path'
 import type { Logger } from 'pino'
 import { createDesk, type MailPlace, type NewAccount } from '../desk/index.js'
+import type { GuideKeeping } from '../guide/index.js'
 import { openMailer } from '../mail/index.js'
 import { folderHome, openBucketHome, type PhotoHome, sweepUnfinished } from '../photos/index.js'
 import { openStore } from '../store/index.js'
@@ -22,6 +23,8 @@ import { followGuide } from './sound-guide.js'
 export interface StartOptions {
   /** Folder of the built screens. */
   readonly webDir: string
+  /** Where compiled guides are kept from one start to the next; null to compile at every start. */
+  readonly guideKeeping: GuideKeeping | null
   /** The present time; the machine's clock when left out. */
   readonly clock?: () => Date
 }
@@ -40,14 +43,14 @@ export interface RunningService {
  * a demonstration region a store without people gets one account a role.
  */
 export async function startService(
-  settings: Settings, log: Logger, { webDir, clock = () => new Date() }: StartOptions,
+  settings: Settings, log: Logger, { webDir, guideKeeping, clock = () => new Date() }: StartOptions,
 ): Promise<RunningService> {
   const opened: (() => Promise<void>)[] = []
   const closeAll = async (): Promise<void> => {
     for (const close of opened.splice(0).reverse()) await close()
   }
   try {
-    const guide = await followGuide(settings.trees, clock, log, settings.production ? whyNotFitForProduction : () => null)
+    const guide = await followGuide(settings.trees, guideKeeping, clock, log, settings.production ? whyNotFitForProduction : () => null)
     opened.push(guide.stop)
     const { home, databaseUrl, connections } = settings
     const store = await openStore({

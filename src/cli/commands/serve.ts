@@ -1,8 +1,7 @@
-import { dirname, join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { Command } from 'commander'
 import { pino } from 'pino'
 import { readSettings, type RunningService, SettingsFault, startService } from '../../http/index.js'
+import { builtScreens, guideKeeping } from '../built-program.js'
 import { notice, print } from '../terminal.js'
 
 /** `frondline serve`: the whole service in one process, until it is told to stop. */
@@ -42,9 +41,7 @@ async function start(environment: NodeJS.ProcessEnv, level: string): Promise<Run
   try {
     const settings = readSettings(environment)
     const log = pino({ level })
-    // The built program stands in dist/, with the built screens beside it.
-    const webDir = join(dirname(fileURLToPath(import.meta.url)), 'web')
-    const service = await startService(settings, log, { webDir })
+    const service = await startService(settings, log, { webDir: builtScreens, guideKeeping: guideKeeping() })
     print(`Frondline is running at ${service.url}`, `  ${service.url}/          the panel in a demonstration page`, `  ${service.url}/sheet     the volunteers' call sheet`, `  ${service.url}/bench     the specialists' bench`)
     if (service.newAccounts.length > 0) {
       print('', 'First accounts, shown only now:')
