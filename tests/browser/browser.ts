@@ -5,7 +5,7 @@ export function openBrowser(): Promise<Browser> {
   return chromium.launch({
     executablePath: process.env['FRONDLINE_CHROMIUM'] ?? '/usr/bin/chromium',
     args: [
-      '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
+      '--no-sandbox', '--disable-gpu', '--disable-gpu-rasterization', '--disable-quic', '--no-first-run', '--disable-background-networking',
       '--disable-component-update', '--disable-sync',
     ],
   })
