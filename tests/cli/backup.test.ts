@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs'
-import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
@@ -15,7 +15,6 @@ const at = (name: string) => join(folder, name)
 beforeEach(async () => {
   folder = await mkdtemp(join(tmpdir(), 'frondline-backup-'))
   running = null
-  await cp('trees', at('trees'), { recursive: true })
 })
 
 afterEach(async () => {
@@ -24,7 +23,7 @@ afterEach(async () => {
 })
 
 async function start(home: string): Promise<ServiceProcess> {
-  running = await startProcess({ FRONDLINE_HOME: at(home), FRONDLINE_TREES: at('trees') })
+  running = await startProcess({ FRONDLINE_HOME: at(home) })
   return running
 }
 
@@ -97,7 +96,7 @@ describe('backup and restore', { timeout: 4 * COMMAND_TIMEOUT_MS }, () => {
     const none = await runFrondline(['backup', at('copy'), '--home', at('nowhere')])
     expect(none).toMatchObject({ exit: 1, out: '' })
     expect(none.err).toContain('There is no store at')
-    expect(await readdir(folder)).toEqual(['trees'])
+    expect(await readdir(folder)).toEqual([])
   })
 
   it('copies the store alone when pictures are in a bucket, and says where they are', async () => {

@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process'
-import { cp, mkdtemp, rm } from 'node:fs/promises'
+import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
@@ -10,8 +10,6 @@ let running: ChildProcess | null = null
 
 beforeEach(async () => {
   home = await mkdtemp(join(tmpdir(), 'frondline-kill-'))
-  // A copy, so that nobody's edit of the guide meanwhile can pass for a loss.
-  await cp('trees', join(home, 'trees'), { recursive: true })
 })
 
 afterEach(async () => {
@@ -21,7 +19,7 @@ afterEach(async () => {
 
 /** Starts the service as its own process and gives its address once it says that it is up. */
 async function start(): Promise<string> {
-  const child = spawn(process.execPath, ['src/cli/frondline.mjs', 'serve', '--port', '0', '--home', home, '--trees', join(home, 'trees')], { stdio: ['ignore', 'pipe', 'inherit'] })
+  const child = spawn(process.execPath, ['src/cli/frondline.mjs', 'serve', '--port', '0', '--home', home], { stdio: ['ignore', 'pipe', 'inherit'] })
   running = child
   return new Promise((resolve, reject) => {
     let said = ''

@@ -1,4 +1,4 @@
-import { cp, mkdtemp, rm } from 'node:fs/promises'
+import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
@@ -10,7 +10,6 @@ let running: ServiceProcess | null
 
 beforeEach(async () => {
   folder = await mkdtemp(join(tmpdir(), 'frondline-stop-'))
-  await cp('trees', join(folder, 'trees'), { recursive: true })
   running = null
 })
 afterEach(async () => {
@@ -18,7 +17,7 @@ afterEach(async () => {
   await rm(folder, { recursive: true, force: true })
 })
 
-const start = async () => (running = await startProcess({ FRONDLINE_HOME: join(folder, 'home'), FRONDLINE_TREES: join(folder, 'trees') }))
+const start = async () => (running = await startProcess({ FRONDLINE_HOME: join(folder, 'home') }))
 
 describe('a service told to stop while it is busy', { timeout: 240_000 }, () => {
   it('finishes what is under way, ends by itself, and has everything that it confirmed', async () => {

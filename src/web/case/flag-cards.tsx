@@ -22,22 +22,26 @@ function Card({ card, speaksUp, headingRef }: { readonly card: FlagCard, readonl
   const { language, wording: { flags: words } } = useSpoken()
   const heading = `flag-${card.id}`
   const { whole, bare } = sortProhibitions(card.doNot, language)
+  const isEmergency = card.level === 'emergency'
+  const calls = card.calls.length > 0 && (
+    <ul class="flag-calls">
+      {card.calls.map(call => (
+        <li key={call.number}><PhoneLink name={call.name} number={call.number} verb={words.call} /></li>
+      ))}
+    </ul>
+  )
   return (
     <section class={`flag ${card.level}`} aria-labelledby={heading} {...(speaksUp ? { role: 'alert' } : {})}>
       <h3 class="flag-title" id={heading} tabIndex={-1} ref={headingRef}>
-        <span class="flag-level">{card.level === 'emergency' ? words.emergency : words.caution}</span>
+        <span class="flag-level">{isEmergency ? words.emergency : words.caution}</span>
         <span class="flag-name"><Told text={card.title} /></span>
       </h3>
+      {/* In an emergency nobody should have to scroll past the steps to a number. */}
+      {isEmergency && calls}
       {card.doNow.length > 0 && (
         <ol class="flag-do" aria-label={words.doNow}>{card.doNow.map(line => <li key={line}><Told text={line} /></li>)}</ol>
       )}
-      {card.calls.length > 0 && (
-        <ul class="flag-calls">
-          {card.calls.map(call => (
-            <li key={call.number}><PhoneLink name={call.name} number={call.number} verb={words.call} /></li>
-          ))}
-        </ul>
-      )}
+      {!isEmergency && calls}
       {card.doNot.length > 0 && (
         <div class="flag-not">
           {whole.length > 0 && <ul>{whole.map(line => <li key={line}><Told text={line} /></li>)}</ul>}
