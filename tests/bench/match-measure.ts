@@ -23,6 +23,8 @@ export interface Figures {
   readonly redFlagRecall: number
   readonly redFlagFalseAlarms: number
   readonly findingsPrecision: number | null
+  /** The same, with the findings that a reader of the tuning questions found said besides (`alsoSaid`) counted as right. */
+  readonly findingsPrecisionRead: number | null
   readonly findingsContradicted: number | null
   readonly findingsRecall: number
   readonly outOfScopeHeard: number
@@ -62,9 +64,10 @@ export function measure(guide: Guide, answered: readonly { readonly question: Qu
   const ranks = withTruth.map(({ question, heard }) => rightEntryAt(guide, question, heard))
   const flagged = answered.filter(({ question }) => question.redFlags.length > 0)
   const quiet = answered.filter(({ question }) => question.redFlags.length === 0)
-  const heardFindings = inScope.flatMap(({ question, heard }) => heard.findings.map(({ check, answer }) => ({ answer, said: question.findings[check] })))
+  const heardFindings = inScope.flatMap(({ question, heard }) => heard.findings.map(({ check, answer }) => ({ answer, said: question.findings[check], also: question.alsoSaid?.[check] })))
   const said = inScope.reduce((sum, { question }) => sum + Object.keys(question.findings).length, 0)
   const agreeing = heardFindings.filter((finding) => finding.said === finding.answer).length
+  const agreeingRead = heardFindings.filter((finding) => finding.said === finding.answer || finding.also === finding.answer).length
   const contradicted = heardFindings.filter((finding) => finding.said !== undefined && finding.said !== finding.answer).length
   return {
     questions: answered.length,
@@ -79,6 +82,7 @@ export function measure(guide: Guide, answered: readonly { readonly question: Qu
     redFlagRecall: share(flagged, ({ question, heard }) => question.redFlags.every((flag) => heard.redFlags.includes(flag))),
     redFlagFalseAlarms: share(quiet, ({ question, heard }) => heard.redFlags.some((flag) => !(question.redFlagsAllowed ?? []).includes(flag))),
     findingsPrecision: heardFindings.length === 0 ? null : agreeing / heardFindings.length,
+    findingsPrecisionRead: heardFindings.length === 0 ? null : agreeingRead / heardFindings.length,
     findingsContradicted: heardFindings.length === 0 ? null : contradicted / heardFindings.length,
     findingsRecall: said === 0 ? 0 : agreeing / said,
     outOfScopeHeard: share(outside, ({ heard }) => heard.outOfScope),

@@ -93,6 +93,7 @@ describe('the development questions used for tuning', async () => {
 
   it('are hardly ever heard to say the opposite, and told from what is out of scope', () => {
     expect(figures.findingsContradicted ?? 0).toBeLessThan(0.03)
+    expect(figures.findingsPrecisionRead ?? 0).toBeGreaterThan(0.97)
     expect(figures.outOfScopeHeard).toBeGreaterThan(0.85)
     expect(figures.wronglyOutOfScope).toBeLessThan(0.02)
   })

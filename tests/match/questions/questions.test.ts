@@ -27,10 +27,15 @@ describe('the development questions', () => {
   })
 
   it('state only findings that are answers of their check', () => {
-    const wrong = questions.flatMap(({ text, findings }) => Object.entries(findings)
+    const wrong = questions.flatMap(({ text, findings, alsoSaid = {} }) => [...Object.entries(findings), ...Object.entries(alsoSaid)]
       .filter(([check, answer]) => !(answersOf.get(check) ?? []).includes(answer))
       .map(([check, answer]) => `${check}: ${answer} (${text})`))
     expect(wrong).toEqual([])
+  })
+
+  it('list what is also said only for tuning questions, and never what is listed already', () => {
+    const wrong = questions.filter(({ text, findings, alsoSaid = {} }) => Object.keys(alsoSaid).some((check) => check in findings || isHeldBack(text)))
+    expect(wrong.map(({ text }) => text)).toEqual([])
   })
 
   it('ask nothing twice', () => {

@@ -12,6 +12,8 @@ const Question = z.strictObject({
   redFlags: z.array(z.string()),
   redFlagsAllowed: z.array(z.string()).optional(),
   findings: z.record(z.string(), z.string()),
+  /** What the words also say, found by reading what was heard; tuning questions only. */
+  alsoSaid: z.record(z.string(), z.string()).optional(),
   outOfScope: z.boolean(),
 })
 
