@@ -23,6 +23,8 @@ interface Said {
   readonly stems: readonly string[]
   readonly words: readonly string[]
   readonly terms: readonly Term[]
+  /** Parts of a plant that the check looks at, where the saying itself names none: "ragged holes" in a flower are none in a leaf. */
+  readonly parts: ReadonlySet<string>
   /** Keys that speak for another answer of a check that asks for the chief one; empty for the rest. */
   readonly rivals: ReadonlySet<string>
 }
@@ -30,23 +32,26 @@ interface Said {
 /** Gathers the `said as` words of every check. */
 export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers {
   const { speech } = meanings
-  const { stem, answers: { joining, denying } } = speech
+  const { stem, stopWords, answers: { joining, denying } } = speech
   const saids: Said[] = []
   const plants = new Set(guide.hosts.flatMap(({ called }) => [...spokenKeys(called, meanings)]))
   for (const check of guide.checks) {
     const keysOf = check.answers.map(({ saidAs }) => spokenKeys(saidAs, meanings))
+    const asked = partsIn(speech, tokenize(check.ask))
+    const looksAt = asked.size > 0 ? asked : partsIn(speech, tokenize(check.how))
     for (const [number, { label, saidAs }] of check.answers.entries()) {
       const own = keysOf[number] ?? new Set<string>()
       const rivals = new Set(check.chief ? keysOf.flatMap((keys) => [...keys].filter((key) => !own.has(key) && !plants.has(key))) : [])
       for (const said of saidAs) {
         const tokens = tokenize(said)
         const kept = tokens.filter(({ text }) => !joining.has(text))
-        // "in a day" without its small words would be heard in every "day".
-        const words = (kept.length < FEWEST_TERMS ? tokens : kept).map(({ text }) => text)
+        // "in a day" without its small words would be heard in every "day", and "all of them have it" in every "all them".
+        const words = (kept.length < FEWEST_TERMS || kept.every(({ text }) => stopWords.has(text)) ? tokens : kept).map(({ text }) => text)
         if (words.length === 0) continue
         const terms = readTerms(meanings, tokens)
         saids.push({
           rivals, check: check.number, id: check.id, answer: label, words, stems: words.map(stem),
+          parts: partsIn(speech, tokens).size > 0 ? NO_PARTS : looksAt,
           // With a small word in it that tells ("new leaves"), its telling words alone would say too little.
           terms: terms.length === words.filter((word) => !denying.has(word)).length ? terms : [],
         })
@@ -66,7 +71,7 @@ export function buildSaidAnswers(guide: Guide, meanings: Meanings): SaidAnswers 
 /**
  * What the words already answer, for the checks of one host. Sure before many: a saying must be heard whole, in its own
  * order or with nothing telling between its words, not denied,
- * not asked about, not told of last year; two answers to one check are heard only when one of them is said within the other.
+ * not asked about, not told of last year or of a time that is over, and not said of another part; two answers to one check are heard only when one of them is said within the other.
  * A check that asks for the chief of several true answers is heard only where no word speaks for another of them.
  */
 export function hearFindings(said: SaidAnswers, words: string, tokens: readonly Token[], terms: readonly Term[], host: number): readonly HeardFinding[] {
@@ -111,7 +116,7 @@ function spanOf(speech: Speech, said: Said, words: string, tokens: readonly Toke
   for (let first = 0; first < stems.length; first += 1) {
     if (stems[first] !== said.stems[0]) continue
     const last = lastOf(speech, said, tokens, stems, first)
-    if (last !== null && !isOfTheNextWord(speech, words, tokens, last) && isMeant(speech, said, { first, last }, tokens, terms)) return { first, last }
+    if (last !== null && !isParted(words, tokens, { first, last }) && !isOfTheNextWord(speech, words, tokens, last) && isMeant(speech, said, words, { first, last }, tokens, terms)) return { first, last }
   }
   if (said.terms.length < FEWEST_TERMS) return null
   for (let from = 0; from < terms.length; from += 1) {
@@ -121,7 +126,7 @@ function spanOf(speech: Speech, said: Said, words: string, tokens: readonly Toke
     const places = hits.flatMap((hit) => (hit === undefined ? [] : [hit.first, hit.last]))
     const span = { first: Math.min(...places), last: Math.max(...places) }
     if (new Set(hits).size === hits.length && span.last - span.first <= said.terms.length + WIDEST && isOneClause(speech, said, words, tokens, span)
-      && !isOfTheNextWord(speech, words, tokens, span.last) && isMeant(speech, said, span, tokens, terms)) return span
+      && !isOfTheNextWord(speech, words, tokens, span.last) && isMeant(speech, said, words, span, tokens, terms)) return span
   }
   return null
 }
@@ -136,7 +141,13 @@ function lastOf(speech: Speech, said: Said, tokens: readonly Token[], stems: rea
   return at
 }
 
-/** True where a colour ends the saying and belongs to what comes after it: "roots are white" in "roots have white waxy powder". */
+/** True where a full stop or a line's end stands between the words: "on the leaves. Sticky windowsill". */
+function isParted(words: string, tokens: readonly Token[], { first, last }: Span): boolean {
+  for (let place = first; place < last; place += 1) if (SENTENCE_END.test(words.slice(tokens[place]?.end, tokens[place + 1]?.at))) return true
+  return false
+}
+
+/** True where a colour (or "fine") ends the saying and belongs to what comes after it: "roots are white" in "roots have white waxy powder". */
 function isOfTheNextWord({ stopWords, answers: { colours, following } }: Speech, words: string, tokens: readonly Token[], last: number): boolean {
   const [colour, next] = [tokens[last], tokens[last + 1]]
   if (colour === undefined || next === undefined || !colours.has(colour.text)) return false
@@ -158,15 +169,65 @@ function isSameWord({ singular }: Speech, wanted: string, said: string, alone: b
   return singular(wanted) === singular(said) || (!alone && /y$/u.test(wanted) === /y$/u.test(said))
 }
 
-/** False where the words are denied, only asked about, or told of another year. */
-function isMeant({ answers }: Speech, said: Said, { first, last }: Span, tokens: readonly Token[], terms: readonly Term[]): boolean {
+/** False where the words are denied, only asked about, or told of another year, another part or something the asker did. */
+function isMeant(speech: Speech, said: Said, words: string, { first, last }: Span, tokens: readonly Token[], terms: readonly Term[]): boolean {
+  const { answers } = speech
   const denied = terms.some((term) => term.first >= first && term.last <= last && term.negated
     && !said.terms.some((wanted) => wanted.key === term.key && wanted.negated))
-  if (denied) return false
+  const clause = clauseAround(speech, words, tokens, { first, last })
+  if (denied || isOfAnotherPart(speech, said, tokens, clause) || isOnlyNamed(said, words, tokens, { first, last }, clause)) return false
   for (let place = Math.max(0, first - ASKED_WITHIN); place < first; place += 1) if (answers.asking.has(tokens[place]?.text ?? '')) return false
   const textOf = (from: number, to: number): string => tokens.slice(Math.max(0, from), to).map(({ text }) => text).join(' ')
   if (answers.question.test(textOf(first - QUESTION_WITHIN, first)) || answers.somebodyElses.test(textOf(first - QUESTION_WITHIN, last + QUESTION_WITHIN))) return false
+  if (answers.over.test(textOf(first - 4, first)) || isTakenBack(speech, words, tokens, last)) return false
+  // "Two days before I picked it", "it was bone dry, then it poured": over, or nothing about the start.
+  const after = tokens[last + 1]?.text ?? ''
+  if (answers.beforeThat.has(after) || (answers.noLonger.has(after) && answers.once.test(textOf(first - 3, first)))) return false
+  if (answers.times.test(textOf(first, last + 1)) && isTimeOfSomethingElse(speech, said, tokens, { first, last }, clause)) return false
   return said.stems.includes(answers.ofAnotherYear) || !answers.anotherYear.test(textOf(first - 4, last + 4))
+}
+
+/** True for a time that tells when the asker did something or when the plant is well: "planted in autumn", "perk up overnight". */
+function isTimeOfSomethingElse({ answers }: Speech, said: Said, tokens: readonly Token[], { first, last }: Span, clause: Span): boolean {
+  if (said.words.some((word) => answers.acts.has(word))) return false
+  const near = tokens.slice(Math.max(clause.first, first - ACT_WITHIN), Math.min(clause.last, last + ACT_WITHIN) + 1)
+  return near.some(({ text }) => answers.acts.has(text) || answers.recovering.has(text))
+}
+
+/** True for what the next words take back: "looks like white powder but it isn't". */
+function isTakenBack({ answers }: Speech, words: string, tokens: readonly Token[], last: number): boolean {
+  const next: string[] = []
+  for (let place = last + 1; place < tokens.length && next.length < TAKEN_BACK_WITHIN; place += 1) {
+    if (SENTENCE_END.test(words.slice(tokens[place - 1]?.end, tokens[place]?.at))) break
+    next.push(tokens[place]?.text ?? '')
+  }
+  const text = next.join(' ')
+  return answers.takenBack.test(text)
+}
+
+/** The clause in which words stand: as far as commas, stops and joining words reach. */
+function clauseAround({ answers: { clauseWords } }: Speech, words: string, tokens: readonly Token[], { first, last }: Span): Span {
+  const isEnd = (place: number): boolean => CLAUSE_END.test(words.slice(tokens[place]?.end, tokens[place + 1]?.at))
+  let [from, to] = [first, last]
+  while (from > 0 && !isEnd(from - 1) && !clauseWords.has(tokens[from - 1]?.text ?? '')) from -= 1
+  while (to < tokens.length - 1 && !isEnd(to) && !clauseWords.has(tokens[to + 1]?.text ?? '')) to += 1
+  return { first: from, last: to }
+}
+
+/** True where the check looks at one part and the clause names only others: "every flower has ragged holes". */
+function isOfAnotherPart(speech: Speech, { parts }: Said, tokens: readonly Token[], { first, last }: Span): boolean {
+  if (parts.size === 0) return false
+  const named = partsIn(speech, tokens.slice(first, last + 1))
+  return named.size > 0 && ![...named].some((part) => parts.has(part))
+}
+
+/** True for one word put as a guess, with hardly more than the plant beside it: "rhubarb mosaic?". */
+function isOnlyNamed(said: Said, words: string, tokens: readonly Token[], span: Span, clause: Span): boolean {
+  return said.words.length === 1 && clause.last - clause.first < FEW_WORDS && /^\s*\?/u.test(words.slice(tokens[span.last]?.end))
+}
+
+function partsIn({ singular, answers: { parts } }: Speech, tokens: readonly Token[]): ReadonlySet<string> {
+  return new Set(tokens.flatMap(({ text }) => parts.get(singular(text)) ?? []))
 }
 
 function quoteSpan(words: string, tokens: readonly Token[], { first, last }: Span): readonly HeardWords[] {
@@ -201,4 +262,11 @@ const FEWEST_TERMS = 2
 const WIDEST = 2
 const ASKED_WITHIN = 4
 const QUESTION_WITHIN = 3
+/** A gardener's act this near to a time is what the time is told of. */
+const ACT_WITHIN = 3
+const TAKEN_BACK_WITHIN = 5
+/** A clause of so few words that asks is a guess at a name. */
+const FEW_WORDS = 3
+const NO_PARTS: ReadonlySet<string> = new Set()
+const SENTENCE_END = /[.;!?\n]/u
 const CLAUSE_END = /[,.;:!?()\n]/u

@@ -38,6 +38,21 @@ describe('answers that the words already give', () => {
     expect(heard(words)[check]).not.toBe(answer)
   })
 
+  it.each([
+    ['every flower of my clematis has ragged holes', 'leaf-holes', undefined],
+    ['the clematis leaves have ragged holes', 'leaf-holes', 'ragged holes of all sizes'],
+    ['viburnum no flowers, cut in autumn', 'season-begun', undefined],
+    ['rusty brown dust on the back of plum leaves in autumn', 'season-begun', 'autumn, as nights turn cold'],
+    ['husks ripped open on the sweet corn, two days before I was going to pick', 'how-fast', undefined],
+    ['spuds left in the ground, holes in near all of them', 'others-affected', undefined],
+    ['little bugs under the chilli leaves. sticky windowsill too', 'leaf-coating', undefined],
+    ['cracked potatoes. it was bone dry then we had a deluge', 'soil-feel', undefined],
+    ['rhubarb mosaic?', 'rhubarb-leaf-marks', undefined],
+    ['the raspberry leaves got a fine mottling', 'raspberry-leaf-look', undefined],
+  ])('hears no answer of another part, another time, another sentence or a mere guess: %s', (words, check, answer) => {
+    expect(heard(words)[check]).toBe(answer)
+  })
+
   it('leaves a check that asks for the chief change open where the words tell of two', () => {
     expect(heard('my rose leaves are yellow')['leaf-change']).toBe('yellow or pale')
     expect(heard('my rose leaves are yellow and they have gone limp')['leaf-change']).toBeUndefined()

@@ -1,6 +1,6 @@
 import { singular, stem } from '../stems.js'
 import { STOP_WORDS } from '../stop-words.js'
-import { listed, type Speech } from './speech.js'
+import { listed, partNames, type Speech } from './speech.js'
 
 /** English, as it is spoken in questions about plants. */
 export const ENGLISH: Speech = {
@@ -26,14 +26,23 @@ export const ENGLISH: Speech = {
     passedOver: listed(`a an the my our your his her its their this these those that of is are was were be been has have had just so very really all quite some
   now also got getting get going gone little bit there im ive`),
     denying: listed('no not never without wont cant cannot dont doesnt didnt isnt arent hasnt havent'),
-    asking: listed('if whether should maybe perhaps might could would unless wonder wondering unsure than prevent avoid stop worry worried afraid fear think thinks thought reckon reckons suspect suspects guess says said told hear unlike isnt arent'),
-    colours: listed('white grey gray black brown yellow green orange red pink purple pale dark'),
+    asking: listed('if whether should maybe perhaps might could would unless wonder wondering unsure than prevent avoid stop worry worried afraid fear think thinks thought reckon reckons suspect suspects guess say says said told hear heard read unlike isnt arent instead'),
+    colours: listed('white grey gray black brown yellow green orange red pink purple pale dark fine sooty'),
     following: listed('overnight suddenly quickly slowly inside outside underneath everywhere after since too again then below above'),
     clauseWords: listed('and but or while whereas plus'),
     // "Is there white fuzz", "are they aphids": asked, not told.
-    question: /\b(?:is|are|was|were|does|do|did) (?:it|there|they|this|these|that|you)\b/,
+    question: /\b(?:is|are|was|were|does|do|did|will) (?:it|there|they|this|these|those|that|you)\b/,
     somebodyElses: /\b(?:next doors?|neighbou?rs|other (?:plants?|ones?|trees?|roses))\b/,
-    anotherYear: /\b(?:last (?:year|season|summer|spring|autumn)|years ago|used to)\b/,
+    anotherYear: /\b(?:last (?:year|season|summer|spring|autumn)|(?:years?|seasons|winters|summers) (?:ago|back)|previous (?:years?|seasons?)|years past|used to)\b/,
+    over: /\b(?:no longer|not any more|anymore|ruled out|rule out|stopped being|instead of|ones? that (?:is|are|were|was)|free (?:of|from))(?: \w+)?$/,
+    takenBack: /^(?:(?:at first )?(?:but|only|though|yet) (?:it|they|that|its|theyre|thats) (?:isnt|arent|is not|are not|not|wasnt|werent|doesnt|dont|didnt)\b|(?:has|have|had|is|are) (?:now )?(?:gone away|all gone|cleared up|stopped)\b)/,
+    beforeThat: listed('before until till'),
+    noLonger: listed('then'),
+    once: /\bit (?:was|had been)$/,
+    times: /\b(?:spring|summer|autumn|winter|january|february|march|april|may|june|july|august|september|october|november|december|overnight|days?|weeks?|months?|years?)\b/,
+    acts: listed('cut pruned prune pruning trimmed clipped planted planting sown sowed sow sowing lifted moved moving transplanted repotted potted fed feed sprayed limed mulched bought'),
+    recovering: listed('perk perks perked perking recover recovers recovered recovering revive revives revived better picks'),
+    parts: partNames(['leaf frond needle', 'flower bloom blossom petal', 'fruit berry pod cob', 'root tuber']),
     ofAnotherYear: 'last',
   },
 }

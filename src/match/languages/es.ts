@@ -1,6 +1,6 @@
 import { ENGLISH } from './en.js'
 import { remember } from './remember.js'
-import { both, listed, type Speech } from './speech.js'
+import { both, listed, partNames, type Speech } from './speech.js'
 import { spanishSingular, spanishStem } from './spanish-stems.js'
 
 /**
@@ -56,6 +56,15 @@ export const SPANISH: Speech = {
     question: either(ENGLISH.answers.question, /\b(?:hay|sera|seran|seria|tendra|tendran)$|\b(?:puede|pueden|podria|podrian) (?:ser|haber|tener)\b/u),
     somebodyElses: either(ENGLISH.answers.somebodyElses, /\b(?:vecin[oa]s?|otr[oa]s? (?:plantas?|matas?|arbol(?:es)?))\b/u),
     anotherYear: either(ENGLISH.answers.anotherYear, /\b(?:(?:ano|verano|invierno|otono|temporada|primavera) (?:pasad[oa]|anterior)|hace (?:anos|un ano))\b/u),
+    over: either(ENGLISH.answers.over, /\b(?:ya no (?:hay|tiene|tienen|esta|estan)|en vez de|en lugar de|descart\w+)(?: \w+)?$/u),
+    takenBack: either(ENGLISH.answers.takenBack, /^pero no (?:es|son|lo es|lo son|era|eran)\b|^ya no (?:esta|estan|hay)\b/u),
+    beforeThat: both(ENGLISH.answers.beforeThat, listed('antes hasta')),
+    noLonger: both(ENGLISH.answers.noLonger, listed('luego entonces')),
+    once: either(ENGLISH.answers.once, /\b(?:estaba|habia estado|estuvo)(?: \w+)?$/u),
+    times: either(ENGLISH.answers.times, /\b(?:primavera|verano|otono|invierno|enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre|noche|dias?|semanas?|mes|meses|anos?)\b/u),
+    acts: both(ENGLISH.answers.acts, listed('corte cortamos pode podamos podado plante plantamos plantado plantada sembre sembramos sembrado trasplante trasplantado abone abonado fumigue compre compramos compro')),
+    recovering: both(ENGLISH.answers.recovering, listed('recupera recuperan recupero revive reviven mejora mejoran')),
+    parts: new Map([...ENGLISH.answers.parts, ...partNames(['leaf hoja', 'flower flor petalo', 'fruit fruto fruta baya vaina', 'root raiz tuberculo'])]),
     ofAnotherYear: ENGLISH.answers.ofAnotherYear,
   },
 }

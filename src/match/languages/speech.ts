@@ -48,6 +48,22 @@ export interface AroundAnswers {
   readonly question: RegExp
   readonly somebodyElses: RegExp
   readonly anotherYear: RegExp
+  /** Just before an answer that is over or was ruled out: "no longer", "ruled out". */
+  readonly over: RegExp
+  /** At the start of the words after an answer: "but it isn't", "has gone". */
+  readonly takenBack: RegExp
+  /** Just after an answer that is not the start of the trouble: "two days before". */
+  readonly beforeThat: ReadonlySet<string>
+  /** Just after an answer that `once` stands before: "it was bone dry, then". */
+  readonly noLonger: ReadonlySet<string>
+  readonly once: RegExp
+  /** A saying that is a time. */
+  readonly times: RegExp
+  /** What an asker does at a time that need not be when the trouble began. */
+  readonly acts: ReadonlySet<string>
+  readonly recovering: ReadonlySet<string>
+  /** Names of parts, singular, to the part they mean. A word that may mean the whole plant ("rose", "grapes") is none. */
+  readonly parts: ReadonlyMap<string, readonly string[]>
   /** A saying with this stem may be told of another year. */
   readonly ofAnotherYear: string
 }
@@ -55,6 +71,14 @@ export interface AroundAnswers {
 /** Words parted by blanks, as a set. */
 export function listed(text: string): ReadonlySet<string> {
   return new Set(text.trim().split(/\s+/u))
+}
+
+/** Each name of a part to the first name in its line. */
+export function partNames(lines: readonly string[]): ReadonlyMap<string, readonly string[]> {
+  return new Map(lines.flatMap((line) => {
+    const names = line.split(' ')
+    return names.map((name): [string, readonly string[]] => [name, names.slice(0, 1)])
+  }))
 }
 
 /** Both sets as one. */
