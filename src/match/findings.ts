@@ -176,15 +176,18 @@ function isMeant(speech: Speech, said: Said, words: string, { first, last }: Spa
     && !said.terms.some((wanted) => wanted.key === term.key && wanted.negated))
   const clause = clauseAround(speech, words, tokens, { first, last })
   if (denied || isOfAnotherPart(speech, said, tokens, clause) || isOnlyNamed(said, words, tokens, { first, last }, clause)) return false
-  for (let place = Math.max(0, first - ASKED_WITHIN); place < first; place += 1) if (answers.asking.has(tokens[place]?.text ?? '')) return false
   const textOf = (from: number, to: number): string => tokens.slice(Math.max(0, from), to).map(({ text }) => text).join(' ')
-  if (answers.question.test(textOf(first - QUESTION_WITHIN, first)) || answers.somebodyElses.test(textOf(first - QUESTION_WITHIN, last + QUESTION_WITHIN))) return false
-  if (answers.over.test(textOf(first - 4, first)) || isTakenBack(speech, words, tokens, last)) return false
+  const start = sentenceStart(words, tokens, first)
+  const before = textOf(start, first)
+  if (isAsked(speech, words, tokens, first) || answers.question.test(textOf(first - QUESTION_WITHIN, first)) || answers.askedOfAll.test(textOf(start, last + 1))) return false
+  if (answers.somebodyElses.test(textOf(first - QUESTION_WITHIN, last + QUESTION_WITHIN)) || answers.besides.test(textOf(clause.first, first))) return false
+  if (answers.over.test(before) || isTakenBack(speech, words, tokens, { first, last }, before)) return false
   // "Two days before I picked it", "it was bone dry, then it poured": over, or nothing about the start.
   const after = tokens[last + 1]?.text ?? ''
   if (answers.beforeThat.has(after) || (answers.noLonger.has(after) && answers.once.test(textOf(first - 3, first)))) return false
   if (answers.times.test(textOf(first, last + 1)) && isTimeOfSomethingElse(speech, said, tokens, { first, last }, clause)) return false
-  return said.stems.includes(answers.ofAnotherYear) || !answers.anotherYear.test(textOf(first - 4, last + 4))
+  const told = textOf(Math.max(start, Math.min(clause.first, first - YEAR_WITHIN)), Math.min(last + YEAR_WITHIN, sentenceEnd(words, tokens, last) + 1))
+  return said.stems.includes(answers.ofAnotherYear) || !answers.anotherYear.test(told)
 }
 
 /** True for a time that tells when the asker did something or when the plant is well: "planted in autumn", "perk up overnight". */
@@ -194,15 +197,39 @@ function isTimeOfSomethingElse({ answers }: Speech, said: Said, tokens: readonly
   return near.some(({ text }) => answers.acts.has(text) || answers.recovering.has(text))
 }
 
-/** True for what the next words take back: "looks like white powder but it isn't". */
-function isTakenBack({ answers }: Speech, words: string, tokens: readonly Token[], last: number): boolean {
+/** True after a word of asking, fearing, guessing or hearsay, as far back as a comma or a stop. */
+function isAsked({ answers }: Speech, words: string, tokens: readonly Token[], first: number): boolean {
+  for (let place = first - 1; place >= Math.max(0, first - ASKED_WITHIN); place -= 1) {
+    if (first - place > ASKED_ACROSS && CLAUSE_END.test(words.slice(tokens[place]?.end, tokens[place + 1]?.at))) return false
+    if (answers.asking.has(tokens[place]?.text ?? '')) return true
+  }
+  return false
+}
+
+/** True for what the next words take back: "looks like white powder but it isn't", "were sticky but that has gone now". */
+function isTakenBack({ answers }: Speech, words: string, tokens: readonly Token[], { first, last }: Span, before: string): boolean {
   const next: string[] = []
   for (let place = last + 1; place < tokens.length && next.length < TAKEN_BACK_WITHIN; place += 1) {
-    if (SENTENCE_END.test(words.slice(tokens[place - 1]?.end, tokens[place]?.at))) break
-    next.push(tokens[place]?.text ?? '')
+    const between = words.slice(tokens[place - 1]?.end, tokens[place]?.at)
+    if (SENTENCE_END.test(between)) break
+    next.push(`${CLAUSE_END.test(between) ? ', ' : ''}${tokens[place]?.text ?? ''}`)
   }
-  const text = next.join(' ')
-  return answers.takenBack.test(text)
+  const after = `${next.join(' ')} ,`
+  return answers.takenBack.test(after) || (answers.likened.test(`${before} ${tokens[first]?.text ?? ''}`) && answers.unlikened.test(after))
+}
+
+/** The token that ends the sentence of another. */
+function sentenceEnd(words: string, tokens: readonly Token[], last: number): number {
+  let end = last
+  while (end < tokens.length - 1 && !SENTENCE_END.test(words.slice(tokens[end]?.end, tokens[end + 1]?.at))) end += 1
+  return end
+}
+
+/** The token that begins the sentence of another. */
+function sentenceStart(words: string, tokens: readonly Token[], first: number): number {
+  let start = first
+  while (start > 0 && !SENTENCE_END.test(words.slice(tokens[start - 1]?.end, tokens[start]?.at))) start -= 1
+  return start
 }
 
 /** The clause in which words stand: as far as commas, stops and joining words reach. */
@@ -260,11 +287,14 @@ function rarestFirst(lists: readonly (readonly string[])[], times: ReadonlyMap<s
 const FEWEST_TERMS = 2
 /** Small words that may stand among the telling ones of a saying. */
 const WIDEST = 2
-const ASKED_WITHIN = 4
+const ASKED_WITHIN = 7
+/** Words of asking so near are minded across a comma. */
+const ASKED_ACROSS = 4
 const QUESTION_WITHIN = 3
 /** A gardener's act this near to a time is what the time is told of. */
 const ACT_WITHIN = 3
-const TAKEN_BACK_WITHIN = 5
+const TAKEN_BACK_WITHIN = 9
+const YEAR_WITHIN = 4
 /** A clause of so few words that asks is a guess at a name. */
 const FEW_WORDS = 3
 const NO_PARTS: ReadonlySet<string> = new Set()

@@ -68,7 +68,7 @@ export function keyOf({ groups, speech }: Meanings, word: string): string {
  * "wont flower" meet, and neither meets "flowers" but weakly.
  */
 export function readTerms(meanings: Meanings, tokens: readonly Token[]): readonly Term[] {
-  const { stem, stopWords, negations, endsNegation } = meanings.speech
+  const { stem, stopWords, negations, passesNegation, endsNegation } = meanings.speech
   const terms: Term[] = []
   const stems = tokens.map(({ text }) => stem(text))
   let negating = 0
@@ -88,12 +88,13 @@ export function readTerms(meanings: Meanings, tokens: readonly Token[]): readonl
       const last = place + expression.stems.length - 1
       terms.push({ key: expression.group, exact: expression.stems.join(' '), first: place, last, negated })
       spokenFor = Math.max(spokenFor, last)
-      if (negated) negating = 0
+      if (negated && !passesNegation.has(word)) negating = 0
     }
     if (stopWords.has(word) && !meanings.groups.has(word)) continue
     if (place <= spokenFor && expression === null) continue
     if (expression === null) terms.push({ key: meanings.groups.get(word) ?? meanings.groups.get(exact) ?? exact, exact, first: place, last: place, negated })
-    if (negated && tokens[place + 1]?.text !== 'or' && tokens[place + 1]?.text !== 'nor') negating = 0
+    if (negated && passesNegation.has(word)) negating = NEGATION_REACH
+    else if (negated && tokens[place + 1]?.text !== 'or' && tokens[place + 1]?.text !== 'nor') negating = 0
     else if (negated) negating = NEGATION_REACH
   }
   return terms

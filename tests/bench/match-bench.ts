@@ -1,9 +1,11 @@
 import type { Guide } from '../../src/guide/index.js'
 import { isHeldBack, type Question, readQuestions } from '../match/questions/read-questions.js'
 import { wholeGuide } from '../match/small-guide.js'
+import { readSample } from '../match/stated-sample/read-sample.js'
 import { largerGuide } from './larger-guide.js'
 import { MATCHERS, type Matcher } from './match-baselines.js'
 import { type Answered, type Figures, isRightEntry, measure } from './match-measure.js'
+import { measureStated, type Share } from './stated-measure.js'
 
 interface Speed {
   /** Questions answered in the time allowed. */
@@ -28,8 +30,10 @@ export async function matchBench(json: boolean): Promise<void> {
   })
   const growth = [1, 10, 100].flatMap((times) => growthAt(guide, questions, times))
   const reliability = reliabilityOf(guide, thirds.heldBack)
+  const ours = MATCHERS['ours']?.(guide)
+  const stated = ours === undefined ? [] : await Promise.all((['first', 'second'] as const).map(async (sample) => ({ sample, ...measureStated(await readSample(sample), ours.answer) })))
   if (json) {
-    process.stdout.write(`${JSON.stringify({ quality, growth, reliability }, null, 2)}\n`)
+    process.stdout.write(`${JSON.stringify({ quality, growth, reliability, stated }, null, 2)}\n`)
     return
   }
   for (const { matcher, tuning, heldBack, medianMs, p99Ms } of quality) {
@@ -41,6 +45,9 @@ export async function matchBench(json: boolean): Promise<void> {
   }
   for (const { from, to, questions: count, stated, right } of reliability) {
     process.stdout.write(`confidence ${from} to ${to}: ${count} questions, stated ${stated.toFixed(2)}, right ${right.toFixed(2)}\n`)
+  }
+  for (const { sample, questions: count, precision, contradicted, recall } of stated) {
+    process.stdout.write(`answers said, ${sample} fully labelled sample of ${count}: right ${spread(precision)}, contradicted ${spread(contradicted)}, heard ${spread(recall)}\n`)
   }
 }
 
@@ -78,6 +85,11 @@ function growthAt(guide: Guide, questions: readonly Question[], times: number): 
 /** The questions in a fixed order that mixes the files, so that the first few are like the rest. */
 function mixed(questions: readonly Question[]): readonly Question[] {
   return questions.map((_, number) => questions[(number * STRIDE) % questions.length]).filter((question) => question !== undefined)
+}
+
+function spread({ of, share, from, to }: Share): string {
+  const percent = (value: number): string => (100 * value).toFixed(1)
+  return `${percent(share)} % of ${of} (${percent(from)} to ${percent(to)})`
 }
 
 function say(what: string): void {

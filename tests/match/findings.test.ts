@@ -53,6 +53,39 @@ describe('answers that the words already give', () => {
     expect(heard(words)[check]).toBe(answer)
   })
 
+  it.each([
+    ['looks like white powder on the rose leaves but it isn\'t', 'leaf-coating'],
+    ['are those fine webs on my tomato?', 'leaf-underside'],
+    ['two summers ago the rose had sticky leaves', 'leaf-coating'],
+    ['the rose beside it has white powder on the leaves but this one only has holes', 'leaf-coating'],
+    ['the leaves were sticky but that has gone now, now rose leaves drop', 'leaf-coating'],
+    ['I have looked for caterpillars on the rose and found none', 'insects-seen'],
+    ['i cant find any greenfly, rose leaves sticky', 'insects-seen'],
+    ['I\'ve ruled out greenfly on the rose', 'insects-seen'],
+    ['i read that roses get white powder on the leaves', 'leaf-change'],
+    ['does the rose get black spots on the leaves every year?', 'leaf-change'],
+    ['in case of greenfly on my rose, what do I spray', 'insects-seen'],
+    ['someone told me to look for fine webs on my cucumber', 'leaf-underside'],
+    ['sticky leaves maybe on the rose', 'leaf-coating'],
+    ['rose with hardly any black spots on the leaves', 'leaf-change'],
+    ['potatoes in bags wilt every afternoon, perk up overnight', 'how-fast'],
+    ['New rhubarb planted in the autumn, spindly sticks', 'season-begun'],
+    ['tiny purple spots on holly leaf', 'leaf-holes'],
+  ])('hears no answer that is doubted, ruled out, over, another plant\'s or only looked for: %s', (words, check) => {
+    expect(heard(words)[check]).toBeUndefined()
+  })
+
+  it.each([
+    ['my mum\'s rose has white powder on the leaves', 'leaf-coating', 'white powder that rubs off'],
+    ['apart from yellow leaves the tomato is fine', 'leaf-change', 'yellow or pale'],
+    ['rose planted last year. sticky leaves', 'leaf-coating', 'sticky and shiny'],
+    ['can you help, my rose leaves are sticky', 'leaf-coating', 'sticky and shiny'],
+    ['looks like white powder on the rose leaves', 'leaf-coating', 'white powder that rubs off'],
+    ['basil leaves went black overnight', 'how-fast', 'overnight or in a day or two'],
+  ])('still hears what is told beside such words: %s', (words, check, answer) => {
+    expect(heard(words)[check]).toBe(answer)
+  })
+
   it('leaves a check that asks for the chief change open where the words tell of two', () => {
     expect(heard('my rose leaves are yellow')['leaf-change']).toBe('yellow or pale')
     expect(heard('my rose leaves are yellow and they have gone limp')['leaf-change']).toBeUndefined()

@@ -6,6 +6,7 @@ import { listed, partNames, type Speech } from './speech.js'
 export const ENGLISH: Speech = {
   stem, singular, stopWords: STOP_WORDS, silent: new Set(),
   negations: listed('no not never without wont cant cannot dont doesnt didnt isnt arent wasnt werent hasnt havent hadnt couldnt wouldnt neither nor none nothing'),
+  passesNegation: listed('find finding found spot spotted notice noticed detect any sign signs trace white grey gray black brown yellow green orange red pink purple pale dark'),
   endsNegation: listed('but only just except because and so although though however'),
   names: {
     between: listed('a an the my our your his her their some that this old big large tall little small neighbours neighbors neighbour neighbor'),
@@ -33,9 +34,13 @@ export const ENGLISH: Speech = {
     // "Is there white fuzz", "are they aphids": asked, not told.
     question: /\b(?:is|are|was|were|does|do|did|will) (?:it|there|they|this|these|those|that|you)\b/,
     somebodyElses: /\b(?:next doors?|neighbou?rs|other (?:plants?|ones?|trees?|roses))\b/,
-    anotherYear: /\b(?:last (?:year|season|summer|spring|autumn)|(?:years?|seasons|winters|summers) (?:ago|back)|previous (?:years?|seasons?)|years past|used to)\b/,
-    over: /\b(?:no longer|not any more|anymore|ruled out|rule out|stopped being|instead of|ones? that (?:is|are|were|was)|free (?:of|from))(?: \w+)?$/,
-    takenBack: /^(?:(?:at first )?(?:but|only|though|yet) (?:it|they|that|its|theyre|thats) (?:isnt|arent|is not|are not|not|wasnt|werent|doesnt|dont|didnt)\b|(?:has|have|had|is|are) (?:now )?(?:gone away|all gone|cleared up|stopped)\b)/,
+    anotherYear: /\b(?<!\b(?:planted|bought|moved|sown|put in|pruned|given|got) (?:it |them |in )?)(?:last (?:year|season|summer|spring|autumn)|(?:years?|seasons|winters|summers) (?:ago|back)|previous (?:years?|seasons?)|years past)\b|\bused to\b/,
+    over: /\b(?:no longer|not any more|anymore|ruled out|rule out|stopped being|instead of|free (?:of|from)|in case(?: of)?|hardly|barely|scarcely|(?:look|looks|looked|looking|check|checked|checking|search|searched|searching|hunted) for)(?: (?:any|the|a|more|signs of))?(?: \w+)?$/,
+    takenBack: /^(?:maybe|perhaps|possibly|i think|i guess|not sure|im not sure)\b|^, (?:maybe|perhaps|possibly|not sure|im not sure) ,|\b(?:and|but)(?: i)? (?:found|saw|see|there (?:is|are|was|were)) (?:none|nothing|nowt)\b|\b(?:but|and) (?:that|it|they|this|those)(?: has| have| is| are|s)?(?: now| all)? (?:gone|stopped|cleared|disappeared|vanished|washed off)(?: up| away)?(?: now| again| since)? ,/,
+    likened: /\b(?:look|looks|looked|looking|seem|seems|seemed|bit|just) (?:like|as if)(?: \w+){1,4}$/,
+    unlikened: /\b(?:but|only|though|yet|except) (?:it|they|that|its|theyre|thats|this)(?: is| are| was| were| really)? ?(?:isnt|arent|is not|are not|not|wasnt|werent|doesnt|dont|cant|cannot)\b/,
+    askedOfAll: /^(?:do|does|did|will|would|can|could) (?!you|u|i|we|anyone|anybody|someone|somebody)(?:\w+ ){1,3}(?:get|have|catch|show|become|turn|go|suffer)\b/,
+    besides: /\b(?:beside|next to|near|behind|opposite) (?:it|mine|ours|them)\b/,
     beforeThat: listed('before until till'),
     noLonger: listed('then'),
     once: /\bit (?:was|had been)$/,

@@ -29,6 +29,7 @@ const STOP = listed(`
 export const SPANISH: Speech = {
   stem: remember(spanishStem), singular: spanishSingular, stopWords: both(STOP, ENGLISH.stopWords), silent: STOP,
   negations: both(ENGLISH.negations, listed('no ni nunca jamas sin nada nadie ningun ninguna ninguno ningunos ningunas tampoco')),
+  passesNegation: both(ENGLISH.passesNegation, listed('encuentro encontre encontrar encontramos hallo veo vemos noto rastro rastros senal senales')),
   endsNegation: both(ENGLISH.endsNegation, listed('pero sino solo excepto salvo porque y aunque asi pues')),
   names: {
     between: both(ENGLISH.names.between, listed('el la los las un una unos unas mi mis tu tus su sus nuestro nuestra nuestros nuestras este esta estos estas ese esa esos esas viejo vieja gran pequeno pequena vecino vecina')),
@@ -57,7 +58,11 @@ export const SPANISH: Speech = {
     somebodyElses: either(ENGLISH.answers.somebodyElses, /\b(?:vecin[oa]s?|otr[oa]s? (?:plantas?|matas?|arbol(?:es)?))\b/u),
     anotherYear: either(ENGLISH.answers.anotherYear, /\b(?:(?:ano|verano|invierno|otono|temporada|primavera) (?:pasad[oa]|anterior)|hace (?:anos|un ano))\b/u),
     over: either(ENGLISH.answers.over, /\b(?:ya no (?:hay|tiene|tienen|esta|estan)|en vez de|en lugar de|descart\w+)(?: \w+)?$/u),
-    takenBack: either(ENGLISH.answers.takenBack, /^pero no (?:es|son|lo es|lo son|era|eran)\b|^ya no (?:esta|estan|hay)\b/u),
+    takenBack: either(ENGLISH.answers.takenBack, /^(?:quizas?|tal vez|no estoy segur[oa])\b|\bpero ya no (?:esta|estan|hay|tiene|tienen)\b/u),
+    likened: either(ENGLISH.answers.likened, /\b(?:parece|parecen|parecia|parecian|como)(?: \w+){1,4}$/u),
+    unlikened: either(ENGLISH.answers.unlikened, /\bpero no (?:es|son|lo es|lo son|era|eran)\b/u),
+    askedOfAll: ENGLISH.answers.askedOfAll,
+    besides: either(ENGLISH.answers.besides, /\bde al lado\b/u),
     beforeThat: both(ENGLISH.answers.beforeThat, listed('antes hasta')),
     noLonger: both(ENGLISH.answers.noLonger, listed('luego entonces')),
     once: either(ENGLISH.answers.once, /\b(?:estaba|habia estado|estuvo)(?: \w+)?$/u),

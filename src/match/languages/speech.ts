@@ -10,6 +10,8 @@ export interface Speech {
   readonly silent: ReadonlySet<string>
   /** They deny what follows. */
   readonly negations: ReadonlySet<string>
+  /** Telling words that a negation reaches over: "cannot find any bugs", "no black spots". */
+  readonly passesNegation: ReadonlySet<string>
   /** They end what a negation denies. */
   readonly endsNegation: ReadonlySet<string>
   readonly names: AroundNames
@@ -50,8 +52,15 @@ export interface AroundAnswers {
   readonly anotherYear: RegExp
   /** Just before an answer that is over or was ruled out: "no longer", "ruled out". */
   readonly over: RegExp
-  /** At the start of the words after an answer: "but it isn't", "has gone". */
+  /** In the words after an answer, as far as the sentence goes and with its commas: ", maybe", "but that has gone now". */
   readonly takenBack: RegExp
+  /** "Looks like" before it, and "but it isn't" after. */
+  readonly likened: RegExp
+  readonly unlikened: RegExp
+  /** The sentence before an answer that asks about all of its kind: "do roses get". */
+  readonly askedOfAll: RegExp
+  /** In the clause before an answer of another plant than the asker's: "the one beside it". */
+  readonly besides: RegExp
   /** Just after an answer that is not the start of the trouble: "two days before". */
   readonly beforeThat: ReadonlySet<string>
   /** Just after an answer that `once` stands before: "it was bone dry, then". */
