@@ -37,4 +37,18 @@ const COMMON: readonly string[] = `
   market basket bucket racket packet picked licked kicked ticked raised rained ruined trained drained friend family children
   morning evening weather whether either neither neighbor neighbour outside inside beside someone anyone another mother brother
   sister father daughter husband wife about above around almost always never often usually maybe great grate grown grows
+  gardening gardener gardeners squashed squashing early earlier earliest rides ride rode bluish blueish greenish pinkish squished pants tears basic basics basis
+  monster monsters arise arises bench benches popular considers considered clever tries tried speech hears arrow arrows pages spelling
+  role settling settled panes pane confer peers silly minus captures clearer frees current currently slots chart charts graph theme speeding
+  backyard blooming checking completed complete completely contract different differently difference dozen draining fertilize fertilized
+  flaming former invading invade portion portions produce produced producer produces removed safely soaker sprawling strangely thinned thriving
+  attach attack attacked backing badges banner bubble clutter closest collected collects compose concerns confirm confuse connected consulted
+  creating customary decides deliberate demanded doubly easing expose exposed exposes expire expired feature featuring figuring filed flattening
+  forget furnished garbage garage granting granular identity ignore ignored include inclusion informed inspect inspected insert inserted inserting
+  instruction leading linked linking maintain marking narrower narrowed placed placing posting possible possibly preserve printing processing
+  production project projects promise promised prompting proposed provided published ranking reaching realize reduction relation release released
+  repeating reporting respond responded retrieve revealed reversed rotating samples scanning scoring seeking served server shared shares shift
+  shipped shorter sliding smashing stale starts stated stating storing strengthen struck substitute supplied supported supposed supposedly
+  thorough timer titled transform trusting tuned tuning walker wishing withdraw wording worker workers
+  slower wraps wrapped roman neater eager games unions master focus purge candidate candidates likeness commander
 `.trim().split(/\s+/u)
