@@ -11,12 +11,12 @@ export interface KindEars {
   readonly patterns: PatternIndex
 }
 
-/** Compiles the guide's kinds of words. Words and questions meet in the singular. */
+/** Compiles the guide's kinds of words. Words and questions meet in the singular; small words count as they are written. */
 export function buildKindEars({ kinds }: LayWords, speech: Speech): KindEars {
   const groups = [...kinds.values()].map((words) => [...new Set(words
     .filter((pattern) => !speech.silent.has(pattern.toLowerCase()))
     .map((pattern) => pattern.replace(/[^\s/]+/gu, (word) => inSingular(speech, word))))])
-  return { speech, names: [...kinds.keys()], patterns: buildPatternIndex(groups) }
+  return { speech, names: [...kinds.keys()], patterns: buildPatternIndex(groups, 'kept') }
 }
 
 /**

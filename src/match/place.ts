@@ -94,11 +94,16 @@ export function hearPlace(
  */
 function mostLikely({ settling, own, features }: HeardSubject, shares: ReadonlyMap<string, number>): string {
   const [subject, share] = [...shares].reduce((best, one) => (one[1] > best[1] ? one : best), [A_PLANT, 0] as [string, number])
-  if (settling.length === 0) return subject
+  // "My shrub" is a plant too, though nobody says which: words for the soil and the weather beside it are mostly in passing.
+  const unnamed = features.has('other plant') || (subject === CONDITIONS && features.has('only some plant'))
+  if (settling.length === 0 && !unnamed) return subject
   if (share < WEIGHTS.subjectDespitePlant) return A_PLANT
   if (subject === POISONS && features.has('plant') && (own.get(POISONS)?.name ?? 0) === 0) return A_PLANT
   return subject
 }
+
+/** The host id of the tree for soil, water and weather. */
+const CONDITIONS = 'garden-conditions'
 
 /** The host id of the tree for whether a plant is poisonous. */
 const POISONS = 'poison-plant'

@@ -24,8 +24,9 @@ export function subjectFeatures(
   isPlant: (host: number) => boolean,
 ): SubjectFeatures {
   const features = new Map<string, number>()
-  const set = (name: string, holds: boolean): void => { if (holds) features.set(name, 1) }
-  for (const kind of kinds.keys()) features.set(kind, 1)
+  const set = (name: string, holds: boolean, value = 1): void => { if (holds) features.set(name, value) }
+  const telling = tellingOf(tokens.length)
+  for (const kind of kinds.keys()) features.set(kind, telling)
   const plants = named.filter(({ number }) => isPlant(number))
   const sure = plants.some(({ score }) => score >= WEIGHTS.hostNamed)
   const plantNamings = namings.filter((naming) => naming.other || naming.hosts.some(isPlant))
@@ -45,9 +46,17 @@ export function subjectFeatures(
     features.set(`plant has ${name}`, 1)
     features.set(`${name} of the plant`, strength)
   }
-  for (const [one, other] of PAIRS) set(`${one} + ${other}`, (kinds.has(one) || features.has(one)) && (kinds.has(other) || features.has(other)))
+  for (const [one, other] of PAIRS) set(`${one} + ${other}`, (kinds.has(one) || features.has(one)) && (kinds.has(other) || features.has(other)), telling)
   set('short', tokens.length <= SHORT)
   return features
+}
+
+/**
+ * How much one word of a kind tells in a question of so many words, 0 to 1. A letter of a hundred words names the garden,
+ * the weather and the children whatever it is about, so that there each tells less than in a line of ten.
+ */
+function tellingOf(words: number): number {
+  return Math.min(1, LINE / Math.max(1, words))
 }
 
 /** "rose leaves", "leaves of the rose", "leaves on my rose". */
@@ -70,6 +79,8 @@ function placeBefore(first: number, tokens: readonly Token[]): number {
 }
 
 const SHORT = 5
+/** Words up to which each kind tells in full: longer than nearly all the questions that the weights are fitted to. */
+const LINE = 40
 const PARTS: ReadonlySet<string> = new Set('leaf stem root fruit flower bud bloom trunk bark branch twig shoot needle pod head bulb tuber berry tip seedling foliage petal frond cane stalk'.split(' '))
 const JOINS: ReadonlySet<string> = new Set('of on in'.split(' '))
 const ON: ReadonlySet<string> = new Set('on of eat eating ate chewing attacking in inside over damaging destroying'.split(' '))

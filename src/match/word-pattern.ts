@@ -28,13 +28,17 @@ interface SharedPattern {
   readonly groups: readonly number[]
 }
 
-/** Compiles groups of group words. Words that say nothing ("some", "just") are left out of patterns of several words. */
-export function buildPatternIndex(groups: readonly (readonly string[])[]): PatternIndex {
+/**
+ * Compiles groups of group words. Words that say nothing ("some", "just") are left out of patterns of several words, or
+ * with `fillers` "kept" must be heard as they are written: "all of them" is then not heard in every "them".
+ */
+export function buildPatternIndex(groups: readonly (readonly string[])[], fillers: 'passed over' | 'kept' = 'passed over'): PatternIndex {
   const shared = new Map<string, { pattern: WordPattern; groups: number[] }>()
   for (const [group, written] of groups.entries()) {
     for (const words of new Set(written)) {
       const so = shared.get(words)
-      if (so === undefined) shared.set(words, { pattern: withoutFillers(readPattern(words)), groups: [group] })
+      const pattern = readPattern(words)
+      if (so === undefined) shared.set(words, { pattern: fillers === 'kept' ? pattern : withoutFillers(pattern), groups: [group] })
       else so.groups.push(group)
     }
   }
