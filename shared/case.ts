@@ -77,7 +77,7 @@ export const HostOffer = z.object({
 
 export const EntryOffer = z.object({
   host: z.string(), hostName: z.string(), node: z.string(), phrase: z.string(),
-  score: z.number(), words: z.array(HeardWords), problems: z.array(z.string()),
+  score: z.number(), words: z.array(HeardWords),
 }).meta({ id: 'EntryOffer' })
 
 export const CheckCard = z.object({

@@ -1,4 +1,5 @@
-import type { CompiledQuery, Insertable, Kysely, Selectable } from 'kysely'
+import type { Insertable, Kysely, Selectable } from 'kysely'
+import { madeOutOnce } from './made-out-once.js'
 import type { Db } from './store.js'
 import type { CaseFileTable, Tables } from './tables.js'
 
@@ -11,9 +12,11 @@ export async function insertCase(db: Db, row: Insertable<CaseFileTable>): Promis
 }
 
 /** The case with this link, or undefined. */
-export function caseByLink(db: Db, link: string): Promise<CaseRow | undefined> {
-  return db.selectFrom('case_file').selectAll().where('link', '=', link).executeTakeFirst()
+export async function caseByLink(db: Db, link: string): Promise<CaseRow | undefined> {
+  return (await byLink(db, [link]))[0]
 }
+
+const byLink = madeOutOnce((db) => db.selectFrom('case_file').selectAll().where('link', '=', ''))
 
 /** The case with this row number, or undefined. */
 export function caseById(db: Db, id: number): Promise<CaseRow | undefined> {
@@ -34,24 +37,14 @@ export interface CaseStanding {
 
 /** At which revision the case with this link is, and whether it has a ticket; undefined when there is no such case. */
 export async function caseStanding(db: Kysely<Tables>, link: string): Promise<CaseStanding | undefined> {
-  const { rows } = await db.executeQuery<CaseStanding>({ ...standingStatement(db), parameters: [link] })
-  return rows[0]
+  return (await standing(db, [link]))[0]
 }
 
-/** Asked at every look at a case, and made out once: that takes longer than SQLite takes to answer it. */
-const standingStatements = new WeakMap<Kysely<Tables>, CompiledQuery<CaseStanding>>()
+const standing = madeOutOnce((db) => db.selectFrom('case_file').leftJoin('ticket', 'ticket.case_id', 'case_file.id')
+  .select(['case_file.revision', 'ticket.id as ticket']).where('case_file.link', '=', ''))
 
-function standingStatement(db: Kysely<Tables>): CompiledQuery<CaseStanding> {
-  const known = standingStatements.get(db)
-  if (known !== undefined) return known
-  const statement = db.selectFrom('case_file').leftJoin('ticket', 'ticket.case_id', 'case_file.id')
-    .select(['case_file.revision', 'ticket.id as ticket']).where('case_file.link', '=', '').compile()
-  standingStatements.set(db, statement)
-  return statement
-}
-
-/** What one change may alter in a case. */
-type CaseAdvance = Pick<CaseRow, 'evidence' | 'words' | 'matched' | 'language' | 'guide_hash'>
+/** What one change may alter in a case; what it leaves out stays. */
+type CaseAdvance = Partial<Pick<CaseRow, 'evidence' | 'words' | 'matched' | 'language' | 'guide_hash'>>
 
 /**
  * Moves a case from one revision to the next. False when the case is no longer at that revision: somebody else was

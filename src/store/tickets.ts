@@ -1,4 +1,5 @@
 import type { Insertable, Selectable, Updateable } from 'kysely'
+import { madeOutOnce } from './made-out-once.js'
 import type { Db } from './store.js'
 import type { TicketTable } from './tables.js'
 
@@ -13,9 +14,11 @@ export async function insertTicket(db: Db, row: Insertable<TicketTable>): Promis
 }
 
 /** The ticket of a case, or undefined. */
-export function ticketByCase(db: Db, caseId: number): Promise<TicketWithTaker | undefined> {
-  return withTaker(db).where('ticket.case_id', '=', caseId).executeTakeFirst()
+export async function ticketByCase(db: Db, caseId: number): Promise<TicketWithTaker | undefined> {
+  return (await byCase(db, [caseId]))[0]
 }
+
+const byCase = madeOutOnce((db) => withTaker(db).where('ticket.case_id', '=', 0))
 
 /** The ticket with this number, or undefined. */
 export function ticketById(db: Db, id: number): Promise<TicketWithTaker | undefined> {

@@ -20,7 +20,7 @@ describe('the plant of a case in a list', () => {
 
   it('is guessed from a complaint too, behind the plants that were named, where it was plainly heard', () => {
     const complaint = (confidence: number, ...hosts: string[]) => ({ matched: {
-      ...heard(...hosts).matched, confidence, entries: [{ host: 'rose', node: 'start', score: 1, phrase: '', words: [], problems: [] }],
+      ...heard(...hosts).matched, confidence, entries: [{ host: 'rose', node: 'start', score: 1, phrase: '', words: [] }],
     } })
     expect(plantGuesses(guide, complaint(0.5))).toEqual(['Rose'])
     expect(plantGuesses(guide, complaint(0.5, 'lettuce'))).toEqual(['Lettuce', 'Rose'])

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { hearingOf } from '../../src/web/case/hearing.js'
 
 const host = { host: 'rose', name: 'Rose', score: 1, words: [] }
-const entry = { host: 'rose', hostName: 'Rose', node: 'spots', phrase: 'black spots', score: 0.5, words: [], problems: [] }
+const entry = { host: 'rose', hostName: 'Rose', node: 'spots', phrase: 'black spots', score: 0.5, words: [] }
 
 describe('how the asker’s words are met', () => {
   it('sets the best guess apart when it is more often right than wrong', () => {

@@ -3,7 +3,7 @@ import { offeredPlaces } from '../../src/web/case/offered-places.js'
 
 const heard = (text: string) => ({ text, at: 0 })
 const entry = (host: string, node: string, said: string[] = []) => ({
-  host, hostName: host, node, phrase: `${node} on ${host}`, score: 0.5, words: said.map(heard), problems: [],
+  host, hostName: host, node, phrase: `${node} on ${host}`, score: 0.5, words: said.map(heard),
 })
 
 describe('the places offered for confirmation', () => {

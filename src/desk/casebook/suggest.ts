@@ -1,4 +1,5 @@
 import type { TreeSuggestion } from '../../../shared/index.js'
+import { treeReach } from '../../engine/index.js'
 import type { Guide, Host, Problem } from '../../guide/index.js'
 import type { CaseFile } from '../cases/case-file.js'
 import { readCaseFile } from '../cases/read-case-file.js'
@@ -24,7 +25,10 @@ export function treeSuggestionsFor(guide: Guide, file: CaseFile, truth: string, 
   const about = { host: host.id, hostName: host.name, problem: problem.id, problemName: problem.name }
   const found: TreeSuggestion[] = []
 
-  const place = file.matched.entries.findIndex((entry) => entry.host === host.id && entry.problems.includes(truth))
+  const row = host.problems.indexOf(problem.number)
+  const reach = treeReach(host).rows
+  const reaches = (name: string): boolean => reach[host.nodes.findIndex((node) => node.name === name)]?.has(row) ?? false
+  const place = file.matched.entries.findIndex((entry) => entry.host === host.id && reaches(entry.node))
   if (place !== 0) {
     const phrase = firstPhrase(words)
     found.push({

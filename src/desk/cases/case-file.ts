@@ -19,7 +19,6 @@ export const KeptMatch = z.object({
   hosts: z.array(z.object({ host: z.string(), score: z.number(), words: KeptWords })),
   entries: z.array(z.object({
     host: z.string(), node: z.string(), score: z.number(), phrase: z.string(), words: KeptWords,
-    problems: z.array(z.string()),
   })),
   // Cases opened before these were kept count as heard plainly.
   confidence: z.number().default(1),

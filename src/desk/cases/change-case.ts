@@ -87,8 +87,10 @@ export async function applyChange(
   const reading = readCaseFile(knowledge.guide, { ...now, evidence: changed })
   const evidence = keepCards(knowledge.guide, now.evidence, changed, reading.cards)
   const advanced = await advanceCase(db, now.id, now.revision, {
-    evidence: JSON.stringify(evidence), words: JSON.stringify(words), matched: JSON.stringify(matched),
-    language, guide_hash: knowledge.guide.hash,
+    evidence: JSON.stringify(evidence), language, guide_hash: knowledge.guide.hash,
+    // Most changes leave alone what was said and what was heard in it, the longest part of a case.
+    ...(words === now.words ? {} : { words: JSON.stringify(words) }),
+    ...(matched === now.matched ? {} : { matched: JSON.stringify(matched) }),
   })
   if (!advanced) return 'beaten'
   await appendCaseChange(db, {

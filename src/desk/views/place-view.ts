@@ -35,11 +35,11 @@ export function offers(guide: Guide, own: Guide, matched: KeptMatch): { hosts: H
     const host = hostNamed(guide, name)
     return host === null ? [] : [{ host: host.id, name: host.name, score, words: tellingWords(words, guide.language) }]
   })
-  const entries = matched.entries.flatMap(({ host: name, node, score, phrase, words, problems }): EntryOffer[] => {
+  const entries = matched.entries.flatMap(({ host: name, node, score, phrase, words }): EntryOffer[] => {
     const host = hostNamed(guide, name)
     const known = host === null ? null : nodeNamed(host, node)
     if (host === null || known === null) return []
-    return [{ host: host.id, hostName: host.name, node, phrase: phraseShown(own, known.entry, phrase) ?? phrase, score, words: tellingWords(words, guide.language), problems }]
+    return [{ host: host.id, hostName: host.name, node, phrase: phraseShown(own, known.entry, phrase) ?? phrase, score, words: tellingWords(words, guide.language) }]
   })
   return { hosts: hosts.slice(0, MOST_HOSTS), entries: entries.slice(0, MOST_ENTRIES) }
 }
