@@ -73,7 +73,9 @@ export function fitEntries(
     .flatMap(([key, uses]) => { const postings = phrases.postings.get(key); return postings === undefined ? [] : [{ uses, postings }] })
     .sort((a, b) => a.postings.phrases.length - b.postings.phrases.length)
   for (const { uses, postings } of rarestFirst) {
-    const opens = touchedPhrases.length === 0 || postings.phrases.length <= WEIGHTS.mostOpened
+    // Counted among the plants looked at only: however large the guide, one plant's own tree has few phrases with "leaf".
+    const inRanges = ranges.reduce((sum, [from, to]) => sum + firstFrom(postings.phrases, to) - firstFrom(postings.phrases, from), 0)
+    const opens = touchedPhrases.length === 0 || inRanges <= WEIGHTS.mostOpened
     const here: number[] = []
     for (const [from, to] of ranges) {
       for (let at = firstFrom(postings.phrases, from); at < postings.phrases.length; at += 1) {

@@ -107,7 +107,7 @@ export const WEIGHTS = {
   mostUses: 8,
   entriesWeighed: 24,
   /** A word in more phrases than this opens no new ones, and entries beyond these many are not weighed: bounds for guides of thousands of trees. */
-  mostOpened: 2000,
+  mostOpened: 6000,
   nodesWeighed: 200,
   /** A complaint at least this plain is heard though the words also name an errand. */
   scopeDespiteErrand: 0.5,
