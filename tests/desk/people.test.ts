@@ -83,7 +83,6 @@ describe('desk: signing in', () => {
       await world.desk.signIn({ name, password: 'wrong' }, `address ${name} ${turn}`).catch(() => undefined)
       return performance.now() - start
     }
-    const median = (times: number[]) => times.sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0
     await time('warm up', 0)
     const known: number[] = []
     const unknown: number[] = []
@@ -91,9 +90,11 @@ describe('desk: signing in', () => {
       known.push(await time('sedge', turn))
       unknown.push(await time(`nobody ${turn}`, turn))
     }
-    // Without the hash of nobody an unknown name would take a tenth of the time or less; the machine may be busy.
-    expect(median(unknown) / median(known)).toBeGreaterThan(0.4)
-    expect(median(unknown) / median(known)).toBeLessThan(2.5)
+    // Without the hash of nobody an unknown name would take a tenth of the time or less. The machine may be busy, which makes a
+    // time longer and never shorter: so the shortest of each is compared.
+    const shortest = Math.min(...unknown) / Math.min(...known)
+    expect(shortest).toBeGreaterThan(0.4)
+    expect(shortest).toBeLessThan(2.5)
   })
 
   it('pauses after five failures, says for how long, and lets the right password in afterwards', async () => {
