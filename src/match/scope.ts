@@ -9,9 +9,9 @@ export interface ScopeEar {
   readonly errands: PatternIndex
 }
 
-/** Makes the guide's errands ready. */
+/** Makes the guide's errands ready. Small words count: "buy a" is not heard in every "buy". */
 export function buildScopeEar({ errands }: LayWords): ScopeEar {
-  return { errands: buildPatternIndex([errands]) }
+  return { errands: buildPatternIndex([errands], 'kept') }
 }
 
 /**
