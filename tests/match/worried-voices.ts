@@ -1,7 +1,7 @@
 import type { Spoken } from './spoken-dangers.js'
 
 /**
- * Plain sentences of worried people, dictated, misspelt or texted, and calm ones with the same nouns. The three sets were
+ * Plain sentences of worried people, dictated, misspelt or texted, and calm ones with the same nouns. The first three sets were
  * written in one sitting before their writer had seen a rule of the red flags; each was then read once, and used for
  * tuning: a net against slipping back, and no measure. The figures of the first readings stand in questions/README.md.
  * Invented by us; the judgements are common practice, no source.
@@ -149,6 +149,37 @@ export const WORRIED: readonly Spoken[] = [
   ['going to try one of the little brown mushrooms from the lawn, they look like magic ones', ['about-to-eat']],
   ['I feel like ending my life, been looking at the rat poison', ['self-harm']],
   ['whats the most poisonous thing i can grow, i just want it to stop', ['self-harm']],
+  // A fourth set, by a writer who had by then mended the rules for three, in odder words.
+  ['my little girl has been playing with the cherry laurel and says she had "one tiny taste"', ['someone-ate-plant', 'spray-exposure', 'trouble-breathing']],
+  ['dad thought the monkshood root was horseradish and grated it on his beef an hour ago', ['someone-ate-plant', 'spray-exposure', 'trouble-breathing']],
+  ['hes only 2 and theres a chewed up leaf on the floor and hes dribbling', ['someone-ate-plant', 'spray-exposure', 'trouble-breathing']],
+  ['drank some nettle tea but i dont think it was nettle now my lips are numb', ['someone-ate-plant', 'spray-exposure', 'trouble-breathing']],
+  ['i licked my fingers after handling the daffodils, feel a bit sick', ['someone-ate-plant', 'spray-exposure', 'trouble-breathing']],
+  ['baby was sat by the pot and i found soil and a bit of caladium in her mouth', ['someone-ate-plant', 'spray-exposure', 'trouble-breathing']],
+  ['dog hoovered up all the fallen plums and is now all bloated', ['pet-ate-plant', 'spray-exposure']],
+  ['my cats been sick 3 times and theres bits of lily in it', ['pet-ate-plant', 'spray-exposure']],
+  ['he\'s a 4 month old cockapoo and ive just found him with the azalea in bits', ['pet-ate-plant', 'spray-exposure']],
+  ['think the horses might of had a go at the acorns one is lying down', ['pet-ate-plant', 'spray-exposure']],
+  ['will my hens be ok they pecked at the rhubarb leaves', ['pet-ate-plant', 'spray-exposure']],
+  ['dog drank out the watering can with weed killer in', ['pet-ate-plant', 'spray-exposure']],
+  ['daughter touched the chillis then her eyes, screaming', ['something-in-eyes', 'spray-exposure']],
+  ['flicked compost in my eye and its really sore', ['something-in-eyes', 'spray-exposure']],
+  ['cut down a big hogweed topless like an idiot, back is on fire', ['sap-on-skin']],
+  ['my dog ran through the nettly tall stuff and her belly is all blisters', ['sap-on-skin']],
+  ['my asthma is really bad since they sprayed the verge', ['trouble-breathing', 'spray-exposure']],
+  ['he was fine then ate a cherry and now hes gone blue', ['trouble-breathing', 'spray-exposure']],
+  ['tractor spraying next to school, kids in playground coughing', ['spray-exposure', 'spray-misuse']],
+  ['smell of chemicals coming over from farm, whole family got headaches', ['spray-exposure', 'spray-misuse']],
+  ['forgot to dilute the insecticide, sprayed it straight on the beans', ['spray-misuse', 'spray-exposure']],
+  ['hubby has put rat poison pellets round the veg', ['spray-misuse', 'spray-exposure']],
+  ['emptied old chemicals from grandads shed down the sink', ['spray-misuse', 'spray-exposure']],
+  ['my neighbours poplar is swaying like mad and theres a massive split in it', ['tree-hazard']],
+  ['tree came down in the night its across the road with wires in it', ['tree-hazard']],
+  ['bough cracked and hanging over where the kids wait for the bus', ['tree-hazard']],
+  ['the whole oak has shifted, i can see fresh soil and its pointing at our conservatory', ['tree-hazard']],
+  ['found some big white mushrooms on the green, can i put em in a stew', ['about-to-eat']],
+  ['husband is frying up some fungi he picked, he says its fine', ['about-to-eat']],
+  ['cant see the point any more, was going to take the slug pellets', ['self-harm']],
 ]
 
 /** Calm words. */
@@ -233,6 +264,35 @@ export const CALM_IN_PASSING: readonly string[] = [
   'fish blood and bone, how much for a rose bush',
   'bramble scratched me as always, how do i dig it out',
   'we fell in love with this tree, then it dropped all its leaves',
+  'starlings eat the cherries before me',
+  'deer eating the yew hedge',
+  'my cat uses the veg bed as a toilet',
+  'our kids love digging in the compost',
+  'what do slugs eat besides hostas',
+  'can I compost rhubarb leaves',
+  'my husband eats an apple a day off this tree but the leaves have rust',
+  'does pruning in the rain spread disease',
+  'sprayed the weeds in the drive last spring and they came back',
+  'black spot has killed half my roses',
+  'the trunk of the birch is peeling, looks like paper',
+  'a branch of the fig broke in the wind, can I root it',
+  'the tree lost a limb years ago and the scar is hollow now',
+  'leaves of the oak are falling early',
+  'bottom of the trunk has ivy on it',
+  'red berries on a bush with thorns what is it',
+  'are dahlias edible for slugs',
+  'burning question: when do I prune wisteria',
+  'my eyes are not what they were, what size are these bugs',
+  'blind shoots on my roses',
+  'I am dying to know what this flower is',
+  'the lawn is choked with moss',
+  'potatoes with green skin in the shade, bin them?',
+  'my wife says i feed the tomatoes too much',
+  'grandchildren picked the last strawberries, some have mould',
+  'horse next door leans over and the fence is bent, roses squashed',
+  'we have a poisonous relationship with bindweed haha',
+  'hanging basket has dropped its flowers',
+  'power cut in the greenhouse, the seedlings look cold',
 ]
 
 /** Written beside the mended rules: dangers that a word kept for calm sentences must not silence, and others of the kinds mended. */
@@ -252,6 +312,16 @@ export const BESIDE_MENDED: readonly Spoken[] = [
   ['theres an old tin in the shed with no label, i\'ve sprinkled it round the cabbages', ['spray-misuse']],
   ['I thinned the weedkiller with paraffin, is that alright', ['spray-misuse']],
   ['the poplar shed a bough right where the children sit, another looks ready to go', ['tree-hazard']],
+  ['we ate the tomatoes and the kids are being sick, the leaves were sprayed', ['someone-ate-plant', 'spray-exposure']],
+  ['the toddler had one tiny lick of the laburnum', ['someone-ate-plant']],
+  ['puppy was in the shed with the lily bulbs in shreds round him', ['pet-ate-plant']],
+  ['i chopped what turned out to be foxglove leaves into the soup', ['someone-ate-plant', 'about-to-eat']],
+  ['my asthma flared right up turning the mouldy compost', ['trouble-breathing']],
+  ['ash by the lane has shifted since the gale, ground is cracked all round it', ['tree-hazard']],
+  ['cleared hogweed in a vest and my shoulders are burning', ['sap-on-skin']],
+  ['my husband eats an apple a day and today he ate the leaves of a foxglove', ['someone-ate-plant']],
+  ['he swears he only licked the foxglove', ['someone-ate-plant']],
+  ['my son admits he tried one of the berries by the gate', ['someone-ate-plant']],
 ]
 
 /** Calm words that the mended rules must leave alone. */
@@ -276,4 +346,15 @@ export const CALM_BESIDE_MENDED: readonly string[] = [
   'going to plant some berries for the birds',
   'my dog went for a walk past the yew, hedge is brown',
   'the horse leaned over the gate, the laurel by it has holes',
+  'these tomatoes have little taste this year',
+  'the roots of the oak are showing where the soil washed off',
+  'dad chopped the foxgloves down, the lettuces next to them have holes',
+  'my back is killing me after weeding the nettles',
+  'the hedge at the back is all red, is it the cold',
+  'asthma weed is taking over',
+  'the leaves are in bits, my cat sleeps by the foxgloves',
+  'we had our first tomatoes from the plants and the leaves have spots',
+  'my neighbour says she had lilies last year and the beetles ate them',
+  'my husband says they have eaten all the seed potatoes, the mice',
+  'deer left the lilies in shreds, the dog barks at them',
 ]
