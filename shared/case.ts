@@ -61,6 +61,8 @@ export const Contact = z.strictObject({
   name: z.string().trim().max(120).optional(),
   email: z.email().max(254).optional(),
   phone: z.string().trim().max(40).regex(/^[0-9+() .\-x]*$/, 'digits, spaces, + - . x and brackets only').optional(),
+  /** When they would like to be called, in their own words. */
+  callTime: z.string().trim().max(120).optional(),
 }).meta({ id: 'Contact' })
 
 export const HandOver = z.strictObject({

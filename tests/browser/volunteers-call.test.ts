@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { newVisitor, STORY_MS, widths } from './browser.js'
-import { lookAt, lookInTheDark } from './looking.js'
+import { lookAt, lookInTheDark, lookOnPaper } from './looking.js'
 import { openedForTests } from './opened.js'
 
 const opened = openedForTests()
@@ -79,6 +79,8 @@ for (const { name, width, height } of widths) {
       await page.keyboard.press('Tab')
       await page.keyboard.press('Tab')
       await page.keyboard.type('555 0199')
+      await page.keyboard.press('Tab')
+      await page.keyboard.type('after six in the evening')
       await lookAt(page, 'call-hand-over')
       await press(page, 'Enter', 'Handed over to a specialist')
       await lookAt(page, 'call-handed-over')
@@ -95,6 +97,36 @@ for (const { name, width, height } of widths) {
       await page.keyboard.press('Escape')
       await page.keyboard.press('e')
       await press(page, 'e', 'Call 2 is ended.')
+      await context.close()
+    })
+
+    it('ends with advice to read out, to print or to send by letter', async () => {
+      const context = await newVisitor(opened.browser, { width, height })
+      const page = await context.newPage()
+      await page.request.post(`${opened.service.url}/api/sign-in`, { data: opened.service.passwordOf('volunteer'), headers: { origin: opened.service.url } })
+      await page.goto(`${opened.service.url}/sheet`)
+      await page.getByRole('heading', { name: 'A new call' }).waitFor()
+      await page.keyboard.type('bits are missing from my rose leaves')
+      await press(page, 'Enter', 'What is the call about?')
+      await press(page, '1', /Read to the caller/)
+      for (const label of ['Smooth notches from the edge', 'Neat half circles or ovals, as if punched']) {
+        const answer = page.locator('.read-aloud button', { hasText: label })
+        await page.keyboard.press(await answer.locator('kbd').innerText())
+        await page.getByText(label.toLowerCase()).first().waitFor()
+      }
+      await page.getByRole('heading', { name: 'Leafcutter bees' }).waitFor()
+      await lookAt(page, 'call-advice')
+      const letter = new URL(await page.getByRole('link', { name: 'By letter' }).getAttribute('href') ?? '')
+      expect(letter.protocol).toBe('mailto:')
+      expect(decodeURIComponent(letter.search)).toContain(`${opened.service.url}/case#`)
+      const printed = await page.evaluate(() => { const count = { times: 0 }; window.print = () => { count.times += 1 }; Object.assign(window, { printed: count }); return count.times })
+      expect(printed).toBe(0)
+      await page.keyboard.press('a')
+      expect(await page.evaluate(() => (window as unknown as { printed: { times: number } }).printed.times)).toBe(1)
+      await lookOnPaper(page, 'call-advice')
+      expect(await page.locator('.key-board').isVisible()).toBe(true)
+      await page.keyboard.press('e')
+      await press(page, 'e', /is ended\./)
       await context.close()
     })
 

@@ -47,7 +47,7 @@ function placeOf(ticketId: number): string {
   return `contact of ticket ${ticketId}`
 }
 
-function withoutBlanks({ name, email, phone }: Contact): Contact {
+function withoutBlanks({ name, email, phone, callTime }: Contact): Contact {
   const given = (text: string | undefined): text is string => text !== undefined && text !== ''
-  return { ...(given(name) ? { name } : {}), ...(given(email) ? { email } : {}), ...(given(phone) ? { phone } : {}) }
+  return { ...(given(name) ? { name } : {}), ...(given(email) ? { email } : {}), ...(given(phone) ? { phone } : {}), ...(given(callTime) ? { callTime } : {}) }
 }

@@ -238,7 +238,7 @@ function checksOf(view: CaseView): CheckCard[] {
 
 /** The contact with empty parts left out, or null when nothing was filled in. */
 function contactIn(fields: Fields): Contact | null {
-  const parts = (['name', 'email', 'phone'] as const).flatMap((name) => {
+  const parts = (['name', 'email', 'phone', 'callTime'] as const).flatMap((name) => {
     const value = (fields[name] ?? '').trim()
     return value === '' ? [] : [[name, value] as const]
   })

@@ -32,6 +32,7 @@ function Details({ contact, readBefore }: TicketContact) {
         {contact.name !== undefined && <li>{contact.name}</li>}
         {contact.email !== undefined && <li><a href={`mailto:${contact.email}`}>{contact.email}</a></li>}
         {contact.phone !== undefined && <li><a href={`tel:${contact.phone.replace(/[^0-9+]/g, '')}`}>{contact.phone}</a></li>}
+        {contact.callTime !== undefined && <li>Best time to call: {contact.callTime}</li>}
       </ul>
       {readBefore.length > 0 && (
         <details><summary>Read before by</summary><ul>{readBefore.map(reading => <li key={reading.at}>{reading.by} <span class="origin">{momentInWords(reading.at)}</span></li>)}</ul></details>

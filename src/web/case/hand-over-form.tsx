@@ -30,7 +30,7 @@ interface HandOverFormProps {
 export function HandOverForm({ link, disabled, sending, sendsMail, headingRef, startInField = false, children, photos, photosOnTheWay = NONE_ON_THE_WAY, onHandOver, onLeave }: HandOverFormProps) {
   const { handOver: words, photos: photoWords } = useSheetWording()
   // Contact details stay with the screen: the next person at this browser must not find them.
-  const [{ name, email, phone, note }, keep] = useKeptFields(handOverPlace(link), NOTHING, 'screen')
+  const [{ name, email, phone, callTime, note }, keep] = useKeptFields(handOverPlace(link), NOTHING, 'screen')
   const [faults, setFaults] = useState<{ email?: string, phone?: string }>({})
 
   /** A finished hand-over that waits for photos. */
@@ -48,7 +48,7 @@ export function HandOverForm({ link, disabled, sending, sendsMail, headingRef, s
     }
     setFaults(found)
     if (found.email !== undefined || found.phone !== undefined) return
-    const contact = filledIn({ name, email, phone })
+    const contact = filledIn({ name, email, phone, callTime })
     const body = { ...(contact === null ? {} : { contact }), ...(note.trim() === '' ? {} : { note: note.trim() }) }
     if (underWay === 0 && failed === 0) onHandOver(body)
     else setWaiting(body)
@@ -60,12 +60,12 @@ export function HandOverForm({ link, disabled, sending, sendsMail, headingRef, s
     onHandOver(waiting)
   }, [waiting, underWay, failed])
 
-  const field = (label: string, key: 'name' | 'email' | 'phone', value: string, fault?: string) => (
+  const field = (label: string, key: 'name' | 'email' | 'phone' | 'callTime', value: string, fault?: string) => (
     <div class="field">
       <label for={`contact-${key}`}>{label} <span class="hint">{words.optional}</span></label>
       <input
-        id={`contact-${key}`} list={undefined} ref={key === 'name' ? firstField : null} type={key === 'name' ? 'text' : key === 'email' ? 'email' : 'tel'} value={value}
-        autocomplete={key === 'phone' ? 'tel' as const : key} maxLength={key === 'phone' ? 40 : 120}
+        id={`contact-${key}`} list={undefined} ref={key === 'name' ? firstField : null} type={key === 'email' ? 'email' : key === 'phone' ? 'tel' : 'text'} value={value}
+        autocomplete={AUTOCOMPLETE[key]} maxLength={key === 'phone' ? 40 : 120}
         aria-invalid={fault !== undefined} {...(fault === undefined ? {} : { 'aria-describedby': `fault-${key}` })}
         onInput={event => keep({ [key]: event.currentTarget.value })}
       />
@@ -84,6 +84,7 @@ export function HandOverForm({ link, disabled, sending, sendsMail, headingRef, s
           {field(words.name, 'name', name)}
           {field(words.email, 'email', email, faults.email)}
           {field(words.phone, 'phone', phone, faults.phone)}
+          {field(words.callTime, 'callTime', callTime)}
         </div>
         <p class="hint">{words.privacy}</p>
       </fieldset>
@@ -118,14 +119,18 @@ export function handOverPlace(link: string): string {
 
 const NONE_ON_THE_WAY = onTheWay([])
 
-const NOTHING = { name: '', email: '', phone: '', note: '' }
+const NOTHING = { name: '', email: '', phone: '', callTime: '', note: '' }
+
+/** What the browser may fill in by itself (HTML, autofill field names). */
+const AUTOCOMPLETE = { name: 'name', email: 'email', phone: 'tel', callTime: 'off' } as const
 
 /** The contact with empty parts left out, or null when nothing was filled in. */
-function filledIn(typed: { name: string, email: string, phone: string }): Contact | null {
+function filledIn(typed: { name: string, email: string, phone: string, callTime: string }): Contact | null {
   const contact: Contact = {}
   if (typed.name.trim() !== '') contact.name = typed.name.trim()
   if (typed.email.trim() !== '') contact.email = typed.email.trim()
   if (typed.phone.trim() !== '') contact.phone = typed.phone.trim()
+  if (typed.callTime.trim() !== '') contact.callTime = typed.callTime.trim()
   return Object.keys(contact).length === 0 ? null : contact
 }
 

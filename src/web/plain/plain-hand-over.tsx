@@ -26,6 +26,7 @@ export function PlainHandOver({ page, mayLeave, children }: { readonly page: Cas
             <PlainField name="name" label={words.name} hint={words.optional} autocomplete="name" longest={120} value={typed['name'] ?? ''} fault={fault} />
             <PlainField name="email" label={words.email} hint={words.optional} type="email" autocomplete="email" longest={254} value={typed['email'] ?? ''} fault={fault} />
             <PlainField name="phone" label={words.phone} hint={words.optional} type="tel" autocomplete="tel" longest={40} value={typed['phone'] ?? ''} fault={fault} />
+            <PlainField name="callTime" label={words.callTime} hint={words.optional} longest={120} value={typed['callTime'] ?? ''} fault={fault} />
           </div>
           <p class="hint">{words.privacy}</p>
         </fieldset>

@@ -20,6 +20,7 @@ import { WatchNotices } from '../case/watch-notices.js'
 import { useSession } from '../case/use-session.js'
 import { momentInWords } from '../wording/day.js'
 import type { StaffService } from '../wire/staff-service.js'
+import { adviceLetterAddress } from './advice-letter.js'
 import { BlankCall } from './blank-call.js'
 import { useFocusHome } from './focus-home.js'
 import { KeyBoard, useKeys, type KeyAction } from './keys.js'
@@ -77,6 +78,9 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
   const lookAt = (check: CheckCard) => setAside({ kind: 'line', check, before: view?.lines.find(line => line.check.id === check.id)?.answer ?? null })
   const offers = view !== null && view.step.kind === 'place' && aside === null ? offeredPlaces(view.place, view.cards.length > 0) : []
 
+  const advice = view !== null && aside === null && view.ticket === null && view.practice === null && view.step.kind === 'conclude' ? view.step.card : null
+  const letter = advice === null || view === null || region === null ? null : adviceLetterAddress({ card: advice, helpline: region.helpline, link: `${location.origin}/case#${view.link}` })
+
   const actions: KeyAction[] = []
   if (view !== null) {
     if (openCheck !== null) {
@@ -95,6 +99,10 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
     if (lastAnswer !== null && view.ticket?.reply == null) actions.push({ key: 'U', words: `Undo the last answer: ${lastAnswer.answer}`, run: () => takeBack(lastAnswer) })
     if (view.lines.length > 0) actions.push({ key: 'B', words: 'Back to a line, to change it', run: () => setAside({ kind: 'which line' }) })
     actions.push({ key: 'P', words: 'Pick another plant or complaint', run: () => setAside({ kind: 'plant' }) })
+    if (advice !== null) {
+      actions.push({ key: 'A', words: 'A copy on paper: print the sheet', run: () => window.print() })
+      if (letter !== null) actions.push({ key: 'L', words: 'Letter: open it in your mail program', run: () => { location.href = letter } })
+    }
     // Asked twice: a form that opens under the fingers of someone who is typing looks like a case handed over.
     if (view.ticket === null && view.practice === null && aside?.kind !== 'hand over') {
       actions.push({
@@ -230,7 +238,17 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
           </>
         )
       case 'conclude':
-        return <AdviceSheet conclusion={step} askedOn={view.askedOn} headingRef={heading} keyed onLookAt={lookAt} />
+        return (
+          <AdviceSheet conclusion={step} askedOn={view.askedOn} headingRef={heading} keyed onLookAt={lookAt}>
+            {advice !== null && (
+              <p class="row actions">
+                <span class="hint">Read it out from the top, or give it to the caller:</span>
+                <button type="button" class="second" onClick={() => window.print()}>On paper <kbd>A</kbd></button>
+                {letter !== null && <a class="second" href={letter}>By letter <kbd>L</kbd></a>}
+              </p>
+            )}
+          </AdviceSheet>
+        )
       case 'hand-over':
         return (
           <div class="step">

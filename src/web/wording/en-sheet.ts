@@ -152,6 +152,7 @@ export const enSheet = {
     name: 'Name',
     email: 'Email',
     phone: 'Phone',
+    callTime: 'Best time to call',
     optional: 'if you like',
     note: 'Is there more we should know?',
     submit: 'Hand my sheet over',

@@ -155,6 +155,7 @@ export const esSheet: SheetWording = {
     name: 'Nombre',
     email: 'Correo electrónico',
     phone: 'Teléfono',
+    callTime: 'Mejor hora para llamar',
     optional: 'si quiere',
     note: '¿Hay algo más que debamos saber?',
     submit: 'Entregar mi ficha',

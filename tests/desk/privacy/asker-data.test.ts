@@ -12,7 +12,7 @@ beforeEach(async () => {
 })
 afterEach(() => world.close())
 
-const CONTACT = { name: 'Rosalind Ashdown', email: 'ashdown@larkmoor.example', phone: '555-0190' }
+const CONTACT = { name: 'Rosalind Ashdown', email: 'ashdown@larkmoor.example', phone: '555-0190', callTime: 'after six' }
 const room = () => ({ db: world.store.db, keys: testKeys(), now: () => world.now, randomBytes: (count: number) => randomBytes(count) })
 const days = (count: number) => {
   world.now = new Date(world.now.getTime() + count * 24 * 3_600_000)
