@@ -32,7 +32,7 @@ describe('every tree of the demonstration guide', () => {
         }
       }
     }
-  }, 60_000)
+  }, 240_000)
 
   it('hands over when nothing can be seen, rather than guess', () => {
     for (const host of guide.hosts) {
