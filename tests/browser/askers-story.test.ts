@@ -61,7 +61,8 @@ for (const { name, width, height } of widths) {
       expect(await card.innerText()).toContain('555-0111')
       expect(await card.locator('a[href="tel:5550111"]').count()).toBe(1)
       const order = await card.evaluate(element => [...element.querySelectorAll('.flag-do, .flag-calls, .flag-not')].map(part => part.className))
-      expect(order).toEqual(['flag-do', 'flag-calls', 'flag-not'])
+      // The number to call stands first: nobody should have to scroll past the steps to it.
+      expect(order).toEqual(['flag-calls', 'flag-do', 'flag-not'])
       await lookAt(page, 'red-flag')
       await lookInTheDark(page, 'red-flag')
       await lookOnPaper(page, 'red-flag')

@@ -18,6 +18,8 @@ describe('a specialist at the bench', { timeout: 3 * STORY_MS }, () => {
     await page.keyboard.press('d')
     await lookAtBoth(page, 'bench-pile')
     await page.keyboard.press('Enter')
+    // The list shows the words too: only the open sheet has the ticket's number for its title, and its keys.
+    await page.getByRole('heading', { name: /^Ticket / }).waitFor()
     await page.getByText('brown wet patches').first().waitFor()
     await page.keyboard.press('t')
     await page.getByText('With sedge').waitFor()
