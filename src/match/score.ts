@@ -106,7 +106,7 @@ export const WEIGHTS = {
   /** Places kept for a word said again and again, and entries looked at closely; both keep a rant cheap. */
   mostUses: 8,
   entriesWeighed: 24,
-  /** A word in more phrases than this opens no new ones, and entries beyond these many are not weighed: bounds for guides of thousands of trees. */
+  /** A word in more phrases than this, of the plants looked at, opens no new ones, and entries beyond these many are not weighed: bounds for guides of thousands of trees. */
   mostOpened: 6000,
   nodesWeighed: 200,
   /** A complaint at least this plain is heard though the words also name an errand. */

@@ -43,8 +43,6 @@ function undouble(word: string): string {
   return /([bdfgklmnprt])\1$/u.test(word) ? word.slice(0, -1) : word
 }
 
-/** Stems reckoned before: the same few thousand words come again and again. */
-
 const SUFFIXES = ['ishly', 'ingly', 'iness', 'ening', 'ened', 'ness', 'less', 'ish', 'ing', 'ily', 'ied', 'ed', 'ly', 'en', 'ey', 'y']
 
 const IRREGULAR: ReadonlyMap<string, string> = new Map([

@@ -119,8 +119,8 @@ for (const { name, width, height } of widths) {
       const letter = new URL(await page.getByRole('link', { name: 'By letter' }).getAttribute('href') ?? '')
       expect(letter.protocol).toBe('mailto:')
       expect(decodeURIComponent(letter.search)).toContain(`${opened.service.url}/case#`)
-      const printed = await page.evaluate(() => { const count = { times: 0 }; window.print = () => { count.times += 1 }; Object.assign(window, { printed: count }); return count.times })
-      expect(printed).toBe(0)
+      // A printer's dialogue would wait for a person.
+      await page.evaluate(() => { const printed = { times: 0 }; window.print = () => { printed.times += 1 }; Object.assign(window, { printed }) })
       await page.keyboard.press('a')
       expect(await page.evaluate(() => (window as unknown as { printed: { times: number } }).printed.times)).toBe(1)
       await lookOnPaper(page, 'call-advice')

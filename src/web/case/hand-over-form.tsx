@@ -60,12 +60,11 @@ export function HandOverForm({ link, disabled, sending, sendsMail, headingRef, s
     onHandOver(waiting)
   }, [waiting, underWay, failed])
 
-  const field = (label: string, key: 'name' | 'email' | 'phone' | 'callTime', value: string, fault?: string) => (
+  const field = (label: string, key: keyof typeof FIELDS, value: string, fault?: string) => (
     <div class="field">
       <label for={`contact-${key}`}>{label} <span class="hint">{words.optional}</span></label>
       <input
-        id={`contact-${key}`} list={undefined} ref={key === 'name' ? firstField : null} type={key === 'email' ? 'email' : key === 'phone' ? 'tel' : 'text'} value={value}
-        autocomplete={AUTOCOMPLETE[key]} maxLength={key === 'phone' ? 40 : 120}
+        id={`contact-${key}`} list={undefined} ref={key === 'name' ? firstField : null} value={value} {...FIELDS[key]}
         aria-invalid={fault !== undefined} {...(fault === undefined ? {} : { 'aria-describedby': `fault-${key}` })}
         onInput={event => keep({ [key]: event.currentTarget.value })}
       />
@@ -121,8 +120,11 @@ const NONE_ON_THE_WAY = onTheWay([])
 
 const NOTHING = { name: '', email: '', phone: '', callTime: '', note: '' }
 
-/** What the browser may fill in by itself (HTML, autofill field names). */
-const AUTOCOMPLETE = { name: 'name', email: 'email', phone: 'tel', callTime: 'off' } as const
+/** The field of each part: its kind, what the browser may fill in by itself (HTML, autofill field names), and how long it may be. */
+const FIELDS = {
+  name: { type: 'text', autocomplete: 'name', maxLength: 120 }, email: { type: 'email', autocomplete: 'email', maxLength: 254 },
+  phone: { type: 'tel', autocomplete: 'tel', maxLength: 40 }, callTime: { type: 'text', autocomplete: 'off', maxLength: 120 },
+} as const
 
 /** The contact with empty parts left out, or null when nothing was filled in. */
 function filledIn(typed: { name: string, email: string, phone: string, callTime: string }): Contact | null {
