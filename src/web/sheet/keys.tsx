@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 
 /** Something a key does now. Every one is also a button with its key on it. */
 export interface KeyAction {
@@ -24,7 +24,8 @@ export function useKeys(actions: readonly KeyAction[], onEscape: () => void): Ke
   const latest = useRef({ actions, onEscape, on })
   latest.current = { actions, onEscape, on }
 
-  useEffect(() => {
+  // With the drawing and not after it: a key pressed as soon as the sheet is there must not go by.
+  useLayoutEffect(() => {
     function press(event: KeyboardEvent): void {
       const { actions, onEscape, on } = latest.current
       if (event.key === 'Escape') {
