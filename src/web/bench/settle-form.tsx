@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { SettleTicket, TicketView } from '../../../shared/index.js'
 import { useRows } from '../case/use-rows.js'
 import { enSheet } from '../wording/en-sheet.js'
@@ -34,7 +34,8 @@ export function SettleForm({ service, view, sendsMail, sending, onSend, onLeave 
   // At the head of the text, where a greeting goes.
   const toHead = () => { text.current?.setSelectionRange(0, 0); text.current?.scrollTo({ top: 0 }) }
   useLayoutEffect(toHead, [reviewing])
-  useEffect(() => keepDraft(view.ticket, draft), [draft])
+  // Kept as it is drawn, not a moment later: a form left at once would take the moment with it.
+  useLayoutEffect(() => keepDraft(view.ticket, draft), [draft])
 
   const { outcome, problem, letter } = draft
   const problemNamed = (name: string) => problems.find(row => row.problem === name) ?? null

@@ -1,5 +1,5 @@
 import { render } from 'preact'
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useState } from 'preact/hooks'
 import type { RegionView } from '../../../shared/index.js'
 import { useSession } from '../case/use-session.js'
 import { CallSheet } from '../sheet/call-sheet.js'
@@ -18,7 +18,8 @@ function SheetPage({ region }: { readonly region: RegionView | null }) {
   const [said, setSaid] = useState('')
   const [ending, setEnding] = useState(false)
   useEffect(() => { void takeUpCalls(service).then(setDesk) }, [])
-  useEffect(() => { if (desk !== null) keepDesk(desk) }, [desk])
+  // At once: a page left in the very moment a call was taken must still know it when it comes back.
+  useLayoutEffect(() => { if (desk !== null) keepDesk(desk) }, [desk])
   if (desk === null) return <p>Fetching your calls …</p>
   const { calls, current } = desk
 
