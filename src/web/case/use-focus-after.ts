@@ -1,9 +1,12 @@
-import { useEffect, useRef } from 'preact/hooks'
+import { useLayoutEffect, useRef } from 'preact/hooks'
 
-/** Moves focus to the heading whenever `key` changes, but not when the part first appears. */
+/**
+ * Moves focus to the heading whenever `key` changes, but not when the part first appears. Done as it is drawn: a moment
+ * later it could take the focus out of a field that was opened meanwhile.
+ */
 export function useFocusAfter(key: string, heading: { readonly current: HTMLHeadingElement | null }): void {
   const last = useRef(key)
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (last.current === key) return
     last.current = key
     const title = heading.current
