@@ -28,6 +28,8 @@ export const HEARD: Record<string, readonly string[]> = {
     'neighbour is burning treated wood and we breathed the smoke',
     'barbecue skewers from laurel twigs, we all had the smoke in our throat',
     'put hogweed on the bonfire',
+    'shredded laurel in the shed and now my head is pounding',
+    'drove laurel clippings to the tip in the car and feel sick',
   ],
   'compost-dust': [
     'the dust from the compost makes me cough',
@@ -725,6 +727,8 @@ export const QUIET: readonly string[] = [
   'my orchid has no flowers',
   'lawn has yellow circles',
   'something is nibbling the beans, tiny round bites',
+  'laurel hedge looks sick since I cut it',
+  'getting my laurels cut is a headache',
   'apples have brown corky patches',
   'the house plant on my window sill drops leaves',
   'the money tree leaning towards the light on my windowsill',
