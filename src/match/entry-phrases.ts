@@ -35,6 +35,8 @@ export interface Postings {
   readonly negated: Uint8Array
   /** How much the key tells: rare ones more than common ones (inverse document frequency over the phrases). */
   readonly tells: number
+  /** Share of the hosts that have the key in a phrase, 0 to 1: how much it is a word of plants in trouble whatever the plant. */
+  readonly shared: number
 }
 
 /** The entry phrases of all hosts as an inverted index: only phrases that share a word with the question are ever looked at. */
@@ -100,6 +102,7 @@ export function buildEntryPhrases(guide: Guide, meanings: Meanings): EntryPhrase
   const postings = new Map([...lists].map(([key, list]): [string, Postings] => [key, {
     phrases: Int32Array.from(list.phrases), exacts: Int32Array.from(list.exacts), negated: Uint8Array.from(list.negated),
     tells: Math.log(1 + phrases.length / list.phrases.length),
+    shared: new Set(list.phrases.map((number) => nodes[phrases[number]?.node ?? 0]?.hostNumber)).size / guide.hosts.length,
   }]))
   const total = [...postings.values()].reduce((sum, { tells }) => sum + tells, 0)
   return {

@@ -11,10 +11,10 @@ import type { Speech } from './languages/speech.js'
 import { knownWords } from './known-words.js'
 import type { HeardFinding, HeardRedFlag, Matched } from './matched.js'
 import { buildMeanings, readTerms } from './meanings.js'
-import { type HeardPlace, type HeardSubject, hearPlace, hearSubject } from './place.js'
+import { type HeardSubject, hearPlace, hearSubject } from './place.js'
 import { buildProblemWords } from './problem-words.js'
 import { buildRedFlagEars, hearRedFlags, type RedFlagEars } from './red-flags.js'
-import { buildScopeEar, isOutOfScope, type ScopeEar } from './scope.js'
+import { buildScopeEar, isOutOfScope, type ScopeEar, type ScopeSigns, scopeSigns } from './scope.js'
 import { WEIGHTS } from './score.js'
 import { buildSpeller } from './spelling.js'
 import { tokenize, type Token } from './tokens.js'
@@ -65,13 +65,13 @@ export function matchQuestion(index: MatchIndex, words: string): Matched {
   const redFlags = hearDangers(index, words, tokens)
   const terms = readTerms(index.entries.meanings, weighed)
   const danger = redFlags.some(isEmergency) ? 'emergency' : redFlags.length > 0 ? 'caution' : 'none'
-  const { named, ...place } = hearPlace({ names: index.hostNames, entries: index.entries, kinds: index.kinds }, words, weighed, terms, isWord, danger)
+  const { subject, ...place } = hearPlace({ names: index.hostNames, entries: index.entries, kinds: index.kinds }, words, weighed, terms, isWord, danger)
   return {
     redFlags, ...place,
     // Beside an emergency nothing is filled in: the words tell of the danger.
     findings: redFlags.some(isEmergency) ? [] : hearFindings(index.said, words, weighed, terms, index.hostNumbers.get(findingsHost(place)) ?? -1),
     confidence: confidenceIn(place),
-    outOfScope: redFlags.length === 0 && isOutOfScope(index.scope, tokens, { ...place, named }),
+    outOfScope: redFlags.length === 0 && isOutOfScope(scopeSigns(index.scope, index.entries, weighed, terms, { subject, ...place })),
   }
 }
 
@@ -95,13 +95,13 @@ function isEmergency({ level }: HeardRedFlag): boolean {
 }
 
 /** The host whose checks the words may answer: the first one heard, else the one of the first entry. */
-function findingsHost({ hosts, entries }: Pick<HeardPlace, 'hosts' | 'entries'>): string {
+function findingsHost({ hosts, entries }: Pick<Matched, 'hosts' | 'entries'>): string {
   const [first] = hosts
   if (first !== undefined && first.score >= WEIGHTS.hostNamed) return first.host
   return entries.find(({ host }) => host === UNKNOWN_PLANT)?.host ?? entries[0]?.host ?? first?.host ?? ''
 }
 
-function confidenceIn(place: Pick<HeardPlace, 'hosts' | 'entries'>): number {
+function confidenceIn(place: Pick<Matched, 'hosts' | 'entries'>): number {
   return place.entries.length === 0 ? 0 : confidenceOf(confidenceSigns(place))
 }
 
@@ -112,4 +112,15 @@ export function subjectIn(index: MatchIndex, words: string): Pick<HeardSubject, 
   const weighed = tokenize(words).slice(0, WEIGHTS.wordsWeighed)
   const ears = { names: index.hostNames, entries: index.entries, kinds: index.kinds }
   return hearSubject(ears, words, weighed, readTerms(index.entries.meanings, weighed), (word) => index.knownWords.has(word))
+}
+
+/**
+ * What tells whether a question is for a plant helpline at all, for fitting and for looking into a reading.
+ */
+export function scopeIn(index: MatchIndex, words: string): ScopeSigns {
+  const weighed = tokenize(words).slice(0, WEIGHTS.wordsWeighed)
+  const terms = readTerms(index.entries.meanings, weighed)
+  const ears = { names: index.hostNames, entries: index.entries, kinds: index.kinds }
+  const place = hearPlace(ears, words, weighed, terms, (word) => index.knownWords.has(word), 'none')
+  return scopeSigns(index.scope, index.entries, weighed, terms, place)
 }

@@ -13,8 +13,8 @@ import type { Token } from './tokens.js'
 export interface HeardPlace {
   readonly hosts: readonly HostCandidate[]
   readonly entries: readonly EntryCandidate[]
-  /** How surely any host is named, 0 to 1, whatever the question is about. */
-  readonly named: number
+  /** What tells whether the question is about a plant at all. */
+  readonly subject: HeardSubject
 }
 
 /** The lawn's host id: it is often told of and not named ("molehills!"). */
@@ -78,8 +78,8 @@ export function hearPlace(
     .sort((a, b) => b.score - a.score || a.entry.number - b.entry.number)
   const ranked = rankHosts(ears, named, settling, scored, words, tokens, danger !== 'none')
   return {
+    subject,
     // Beside an emergency no subject is guessed: the words are about something else.
-    named: ranked[0]?.score ?? 0,
     hosts: danger === 'emergency' ? ranked : subjectFirst(ears, ranked, mostLikely(subject, shares), shares, scored, words, tokens),
     entries: scored
       .filter(({ score }) => score >= WEIGHTS.entryLeast)

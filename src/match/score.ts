@@ -109,10 +109,8 @@ export const WEIGHTS = {
   /** A word in more phrases than this, of the plants looked at, opens no new ones, and entries beyond these many are not weighed: bounds for guides of thousands of trees. */
   mostOpened: 6000,
   nodesWeighed: 200,
-  /** A complaint at least this plain is heard though the words also name an errand. */
-  scopeDespiteErrand: 0.5,
-  /** Words that name no plant at all must fit a complaint this well, or they are about something else. */
-  scopeWithoutPlant: 0.3,
+  /** A question that is less likely than this to be for a plant helpline is out of scope. 0.2 to 0.5: rather hear an errand than refuse a plant. */
+  scopeLeast: 0.3,
   /** Entries below this are noise. */
   entryLeast: 0.1,
   /** Longest lists given back. */

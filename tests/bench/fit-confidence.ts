@@ -2,6 +2,7 @@ import { confidenceSigns, buildMatchIndex, matchQuestion } from '../../src/match
 import { isHeldBack, readQuestions } from '../match/questions/read-questions.js'
 import { wholeGuide } from '../match/small-guide.js'
 import { isRightEntry } from './match-measure.js'
+import { solve } from './solve.js'
 
 /**
  * Fits the curve of src/match/confidence.ts to the tuning two thirds, by Newton's method with a small ridge, and prints
@@ -40,21 +41,5 @@ export async function fitConfidence(): Promise<void> {
 }
 
 const RIDGE = 0.5
-
-/** Gauss-Jordan elimination; the system is small and positive definite, so no pivoting is needed. */
-function solve(matrix: readonly (readonly number[])[], right: readonly number[]): number[] {
-  const rows = matrix.map((line, at) => [...line, right[at] ?? 0])
-  for (let pivot = 0; pivot < rows.length; pivot += 1) {
-    const line = rows[pivot] ?? []
-    const scale = line[pivot] ?? 1
-    for (let at = 0; at < line.length; at += 1) line[at] = (line[at] ?? 0) / scale
-    for (const [row, other] of rows.entries()) {
-      if (row === pivot) continue
-      const factor = other[pivot] ?? 0
-      for (let at = 0; at < other.length; at += 1) other[at] = (other[at] ?? 0) - factor * (line[at] ?? 0)
-    }
-  }
-  return rows.map((line) => line[line.length - 1] ?? 0)
-}
 
 await fitConfidence()
