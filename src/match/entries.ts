@@ -52,11 +52,11 @@ export interface Fitting {
  * Entries whose phrases share a word with the question, best first, not yet weighed by the plant.
  * @param nameWords places of the words that name plants: they say nothing about the complaint unless a phrase holds them
  * @param hosts numbers of the hosts whose entries are wanted; null for all
- * @param always numbers of the hosts whose best entry is given however many others fit better
+ * @param always for some hosts, by number: how many of its best entries are given however many others fit better
  */
 export function fitEntries(
   { meanings, phrases, problems, spell, scratch }: EntryEars, tokens: readonly Token[], terms: readonly Term[], nameWords: ReadonlySet<number>,
-  hosts: ReadonlySet<number> | null, always: ReadonlySet<number>, isWord: (word: string) => boolean,
+  hosts: ReadonlySet<number> | null, always: ReadonlyMap<number, number>, isWord: (word: string) => boolean,
 ): Fitting {
   const heard = hearKeys(meanings, phrases, problems, spell, tokens, terms, nameWords, isWord)
   const asked = [...heard.entries()].filter(([, uses]) => uses.some(({ named }) => !named))
@@ -113,6 +113,12 @@ export function fitEntries(
   }
 
   const strengths = problemStrengths(problems, heard)
+  // A plant whose problem is named ("flea beetles on the kale") has a way in even where no entry phrase has the word.
+  for (const number of hosts === null ? [] : phrasesByName(phrases, ranges, strengths, touchedNodes)) {
+    const node = phrases.phrases[number]?.node ?? 0
+    scratch.bestPhrase[node] = number
+    touchedNodes.push(node)
+  }
   const likeliest = new Map<number, number>()
   const strengthOf = (node: EntryNode): number => {
     let best = 0
@@ -140,7 +146,7 @@ export function fitEntries(
       return { node, number, phrase, fit: words * (1 - WEIGHTS.wideNode * node.width) }
     })
     .sort((a, b) => b.fit - a.fit || a.number - b.number)
-    .filter(({ node }, place, all) => place < WEIGHTS.entriesWeighed || (always.has(node.hostNumber) && all.findIndex((other) => other.node.hostNumber === node.hostNumber) === place))
+    .filter(({ node }, place, all) => place < WEIGHTS.entriesWeighed || all.slice(0, place).filter((other) => other.node.hostNumber === node.hostNumber).length < (always.get(node.hostNumber) ?? 0))
     .map(({ node, number, phrase, fit }) => {
       const { text, keys } = phrases.phrases[phrase] ?? { text: '', keys: [] }
       const places = placesOf(heard, keys)
@@ -235,6 +241,25 @@ function problemStrengths(problems: ProblemWords, heard: Heard): ReadonlyMap<num
     }
   }
   return strengths
+}
+
+/** First phrases of the nodes, not yet touched, from which a problem can be reached that the words name plainly. */
+function phrasesByName(
+  { phrases, nodes }: EntryPhrases, ranges: readonly (readonly [number, number])[], strengths: ReadonlyMap<number, number>, touched: readonly number[],
+): readonly number[] {
+  const plain = new Set([...strengths].flatMap(([problem, strength]) => (strength >= WEIGHTS.signsToConvince ? [problem] : [])))
+  if (plain.size === 0) return []
+  const seen = new Set(touched)
+  const found: number[] = []
+  for (const [from, to] of ranges) {
+    for (let number = from; number < to; number += 1) {
+      const node = phrases[number]?.node ?? 0
+      if (seen.has(node)) continue
+      seen.add(node)
+      if (nodes[node]?.own.some((problem) => plain.has(problem)) === true) found.push(number)
+    }
+  }
+  return found
 }
 
 /** Where the words of the phrase stand in the question: for each word, the place nearest to the rarest word's first. */

@@ -49,7 +49,8 @@ export function hearSubject(
   const settling = settlingHosts(heard.named.filter(({ number, host }) => isPlant(number) || host === UNKNOWN_PLANT), heard.otherPlant)
   const besides = names.hosts.filter(({ id }) => id === UNKNOWN_PLANT || SUBJECTS.has(id)).map(({ number }) => number)
   const wanted = settling.length === 0 ? null : new Set([...settling.map(({ number }) => number), ...besides])
-  const { entries: fitting, strengths } = fitEntries(entries, tokens, terms, heard.nameWords, wanted, new Set(besides), isWord)
+  const always = new Map(besides.map((number) => [number, names.hosts[number]?.id === UNKNOWN_PLANT ? WEIGHTS.unknownEntries : 1]))
+  const { entries: fitting, strengths } = fitEntries(entries, tokens, terms, heard.nameWords, wanted, always, isWord)
   const problemsOf = (kinds: ReadonlySet<string>): readonly number[] => settling.flatMap(({ number }) => [...(names.hosts[number]?.problems ?? [])].filter((problem) => kinds.has(names.problemKinds[problem] ?? '')))
   const features = subjectFeatures({
     kinds: hearKinds(kinds, tokens, plantWords), strengthOf: (of) => problemsOf(of).reduce<number | null>((best, problem) => Math.max(best ?? 0, Math.min(1, (strengths.get(problem) ?? 0) / WEIGHTS.signsToConvince)), null),

@@ -106,6 +106,8 @@ export const WEIGHTS = {
   /** Places kept for a word said again and again, and entries looked at closely; both keep a rant cheap. */
   mostUses: 8,
   entriesWeighed: 24,
+  /** Entries of the unknown plant that are weighed however many trees have the same words: it is the one to ask where no plant is named. 1 to 5. */
+  unknownEntries: 3,
   /** A word in more phrases than this, of the plants looked at, opens no new ones, and entries beyond these many are not weighed: bounds for guides of thousands of trees. */
   mostOpened: 6000,
   nodesWeighed: 200,
