@@ -247,7 +247,7 @@ function problemStrengths(problems: ProblemWords, heard: Heard): ReadonlyMap<num
 function phrasesByName(
   { phrases, nodes }: EntryPhrases, ranges: readonly (readonly [number, number])[], strengths: ReadonlyMap<number, number>, touched: readonly number[],
 ): readonly number[] {
-  const plain = new Set([...strengths].flatMap(([problem, strength]) => (strength >= WEIGHTS.signsToConvince ? [problem] : [])))
+  const plain = new Set([...strengths].flatMap(([problem, strength]) => (strength >= WEIGHTS.namedPlainly ? [problem] : [])))
   if (plain.size === 0) return []
   const seen = new Set(touched)
   const found: number[] = []
