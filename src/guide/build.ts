@@ -158,8 +158,15 @@ function buildHost(draft: HostDraft, number: number, parts: {
       commonness, checks[check]?.answers.length ?? 0,
     )),
     signGroups: groupChecks(hostChecks, own.flatMap(({ index }) => problems[index]?.sameSign ?? [])),
-    isOfAnyPlant: nodes.some(({ answers }) => answers.some(({ kind }) => kind === 'host')),
+    isOfAnyPlant: leadsOnMoreThanItTells(nodes),
   }
+}
+
+/** Whether more answers of a tree lead on to other hosts' trees than to problems of its own. */
+function leadsOnMoreThanItTells(nodes: readonly TreeNode[]): boolean {
+  const ends = nodes.flatMap(({ answers }) => answers)
+  const count = (wanted: Target['kind']): number => ends.filter(({ kind }) => kind === wanted).length
+  return count('host') > count('problem')
 }
 
 /** Joins overlapping groups and numbers them from 0; -1 for a check that stands alone. */

@@ -162,8 +162,8 @@ export interface Host {
   /** For each check of `checks`, the number of the group of checks that see the same sign, or -1. */
   readonly signGroups: Int32Array
   /**
-   * Whether it stands for any plant at all: its tree leads on to other hosts' trees. So much is not listed there that
-   * nothing is concluded before its tree's end.
+   * Whether it stands for any plant at all: its tree leads on to other hosts' trees more often than to problems of its
+   * own. So much is not listed there that nothing is concluded before its tree's end.
    */
   readonly isOfAnyPlant: boolean
 }
