@@ -165,6 +165,8 @@ export const CaseStep = z.discriminatedUnion('kind', [
     left: ChecksLeft.nullable(),
     /** Set when the check is asked a second time, because the answer given is rare with what else was seen. */
     again: SecondLookNote.nullable(),
+    /** Set when a specialist will have the case whatever is answered, and this look is for them. */
+    isLastLook: z.boolean(),
   }),
   z.object({
     kind: z.literal('conclude'), card: AdviceCard, others: z.array(LikelyLine), why: LikelyLine,

@@ -51,6 +51,12 @@ export const MOST_CHECKS = 12
 /** Checks asked by reckoning, beyond the tree, before a case is handed over. */
 export const MOST_EXTRA_CHECKS = 5
 
+/** Most easy looks asked before a case that the tree hands over goes to a specialist … */
+export const MOST_LAST_LOOKS = 3
+/** … each expected to tell at least this many bits, while *something not listed here* has less than this share. Our judgement. */
+export const LEAST_LAST_LOOK_BITS = 0.2
+export const MOST_NOT_LISTED_FOR_LAST_LOOK = 0.3
+
 /** Whoever could not see this many checks more than they could see, of those asked, is handed over … */
 export const MOST_UNSEEN = 4
 /** … and this many in any case: whoever can see nothing is not asked on, however telling the next check would be. */

@@ -11,6 +11,8 @@ import { isOutOfSight } from './out-of-sight.js'
 import { type PassedOver, passedOver } from './passed-over.js'
 import { logPriors } from './priors.js'
 import type { Differential, Reading, Step } from './reading.js'
+import { lastLook } from './last-looks.js'
+import { countAsked, countLooks } from './looks.js'
 import { leader, secondLook } from './second-look.js'
 import { type Sighting, sightingsOf } from './sightings.js'
 import { treeReach } from './tree-reach.js'
@@ -148,7 +150,10 @@ const NONE_PASSED: PassedOver = new Map()
 function planStep(state: CaseState): Step {
   const { guide, evidence, walk, sightings, shares, open } = state
   const { host, stand } = walk
-  if (stand.kind === 'hand over') return handOver(state, stand.because)
+  if (stand.kind === 'hand over') {
+    const last = lastLook(state)
+    return last === null ? handOver(state, stand.because) : { kind: 'ask', check: last.id, by: 'last look' }
+  }
 
   const start = evidence.start?.node ?? null
   const ask = stand.kind === 'node' ? guide.checks[host.nodes[stand.node]?.check ?? -1] : undefined
@@ -231,15 +236,6 @@ function problemNamed(guide: Guide, id: string | null): Problem | null {
 
 function isNamed(host: Host, node: number, name: NodeName | null): boolean {
   return name !== null && host.nodes[node]?.name === name
-}
-
-function countAsked(findings: Evidence['findings']): number {
-  return findings.filter(({ from }) => from === 'asked').length
-}
-
-/** Checks asked so far; one that was looked at twice counts twice. */
-function countLooks(findings: Evidence['findings']): number {
-  return countAsked(findings) + findings.filter(({ from, again }) => from === 'asked' && again === true).length
 }
 
 function monthOf(isoDate: string): number {

@@ -35,8 +35,11 @@ export type Step =
   | { readonly kind: 'red-flag' }
   /** The plant or the complaint is not settled. */
   | { readonly kind: 'place' }
-  /** Ask this check; `by` says whether the tree or the engine's reckoning chose it, or that it is a second look. */
-  | { readonly kind: 'ask'; readonly check: CheckId; readonly by: 'tree' | 'gain' }
+  /**
+   * Ask this check; `by` says whether the tree or the engine's reckoning chose it, that it is a second look, or that it is
+   * a last look before the case goes to a specialist.
+   */
+  | { readonly kind: 'ask'; readonly check: CheckId; readonly by: 'tree' | 'gain' | 'last look' }
   | { readonly kind: 'ask'; readonly check: CheckId; readonly by: 'second look'; readonly again: SecondLook }
   | { readonly kind: 'conclude'; readonly problem: ProblemId }
   /** `unsettled` are looks that would tell most, those for later among them; `sample` is the check to send to a laboratory. */

@@ -106,6 +106,7 @@ async function walk(guide: Guide, index: MatchIndex, given: string, here: Here, 
           const { said, problem, usual } = reading.step.again
           print('', `You said "${said}". Most plants with ${problemName(guide, problem)} show "${usual}". Please look once more.`)
         }
+        if (reading.step.by === 'last look') print('', 'A specialist should see this one. This look will help them.')
         print('', check.ask, `  ${check.how}`, ...check.answers.map(({ label }, place) => `  ${place + 1}  ${label}`), `  n  ${NOT_SURE}   c  ${CANT_LOOK}   b  change the last answer   q  stop`)
         const typed = (await prompt('> ')).trim().toLowerCase()
         if (typed === 'q') return

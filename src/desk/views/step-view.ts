@@ -26,6 +26,7 @@ export function stepView(guide: Guide, reading: Reading, left: ChecksToCome | nu
       return {
         kind: 'ask', check: checkCard(known(checkNamed(guide, step.check), step.check)), left,
         again: step.by === 'second look' ? secondLookNote(guide, step.again) : null,
+        isLastLook: step.by === 'last look',
       }
     case 'conclude': {
       const problem = known(problemNamed(guide, step.problem), step.problem)

@@ -13,6 +13,8 @@ interface CheckLineProps {
   readonly before?: string | null
   /** Set when the answer is doubted and the check asked once more. */
   readonly again?: SecondLookNote | null
+  /** Set when the look is for the specialist who will have the case. */
+  readonly isLastLook?: boolean
   /** The answer on its way or kept for later. */
   readonly sending?: string | null
   readonly disabled: boolean
@@ -23,7 +25,7 @@ interface CheckLineProps {
 
 /** One check open for an answer: how to look, why, the answers, and the two calm ways past it. */
 export function CheckLine(props: CheckLineProps) {
-  const { check, number, left, again = null, before = again?.said ?? null, sending = null, disabled, headingRef, onAnswer, onLeave } = props
+  const { check, number, left, again = null, isLastLook = false, before = again?.said ?? null, sending = null, disabled, headingRef, onAnswer, onLeave } = props
   const words = useSheetWording().check
   const answer = (label: string, shown: ComponentChildren = <ToldAnswer check={check} answer={label} />) => (
     <button
@@ -40,6 +42,7 @@ export function CheckLine(props: CheckLineProps) {
       <div class="check-body">
         <p class="kicker">{again === null ? words.line(number) : words.lineAgain(number)}. {(before === null || again !== null) && words.left(left)}</p>
         {again !== null && <SecondLook check={check} again={again} />}
+        {isLastLook && <p class="told-apart">{words.lastLook}</p>}
         <h3 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask"><Told text={check.ask} /></h3>
         <LookDrawing check={check.id} />
         <dl class="looking">
@@ -49,10 +52,10 @@ export function CheckLine(props: CheckLineProps) {
         <div class="answers" role="group" aria-labelledby="check-ask">
           {check.answers.map(label => answer(label))}
         </div>
-        <div class="answers calm" role="group" aria-label={words.calm}>
+        <div class="answers calm" role="group" aria-label={isLastLook ? words.lastCalm : words.calm}>
           {answer(NOT_SURE, words.notSure)}
           {answer(CANT_LOOK, words.cantLook)}
-          <p class="hint">{words.calm}</p>
+          <p class="hint">{isLastLook ? words.lastCalm : words.calm}</p>
         </div>
         {onLeave !== undefined && (
           <p><button type="button" class="quiet" onClick={onLeave}>{before === null ? words.later : words.keep}</button></p>

@@ -102,7 +102,7 @@ function PlainStep({ page, lookAddress }: { readonly page: CasePage, readonly lo
     case 'ask':
       return answered ? null : (
         <PlainCheck
-          link={view.link} revision={view.revision} check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again}
+          link={view.link} revision={view.revision} check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} isLastLook={step.isLastLook}
           before={step.again?.said ?? null} mayLeave={false}
         />
       )

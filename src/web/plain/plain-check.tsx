@@ -14,6 +14,8 @@ interface PlainCheckProps {
   readonly number: number
   readonly left: ChecksLeft | null
   readonly again: SecondLookNote | null
+  /** Set when the look is for the specialist who will have the case. */
+  readonly isLastLook?: boolean
   /** The answer given before, when an earlier line is open again. */
   readonly before: string | null
   /** True where the sheet goes on without an answer to this one. */
@@ -21,7 +23,7 @@ interface PlainCheckProps {
 }
 
 /** One check open for an answer: how to look, why, the answers, and the two calm ways past it. */
-export function PlainCheck({ link, revision, check, number, left, again, before, mayLeave }: PlainCheckProps) {
+export function PlainCheck({ link, revision, check, number, left, again, isLastLook = false, before, mayLeave }: PlainCheckProps) {
   const words = useSheetWording().check
   const plain = usePlainWording()
   const note = (label: string) => label === before ? words.before : null
@@ -32,6 +34,7 @@ export function PlainCheck({ link, revision, check, number, left, again, before,
       <div class="check-body">
         <p class="kicker">{again === null ? words.line(number) : words.lineAgain(number)}. {(before === null || again !== null) && words.left(left)}</p>
         {again !== null && <SecondLook check={check} again={again} />}
+        {isLastLook && <p class="told-apart">{words.lastLook}</p>}
         <h2 class="step-title" id="check-ask"><Told text={check.ask} /></h2>
         <LookDrawing check={check.id} />
         <dl class="looking">
@@ -44,7 +47,7 @@ export function PlainCheck({ link, revision, check, number, left, again, before,
           <div class="answers calm">
             <AnswerButton value={NOT_SURE} note={note(NOT_SURE)} class={kind(NOT_SURE)}>{words.notSure}</AnswerButton>
             <AnswerButton value={CANT_LOOK} note={note(CANT_LOOK)} class={kind(CANT_LOOK)}>{words.cantLook}</AnswerButton>
-            <p class="hint">{words.calm}</p>
+            <p class="hint">{isLastLook ? words.lastCalm : words.calm}</p>
           </div>
         </PlainForm>
         {mayLeave && <p><a href={plainAddress(link)}>{before === null ? plain.back : words.keep}</a></p>}

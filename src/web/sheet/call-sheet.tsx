@@ -232,7 +232,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
           <>
             {truth !== null && <CallerSays truth={truth} check={step.check} />}
             <ReadAloud
-              check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} before={step.again?.said ?? null} disabled={busy} headingRef={heading}
+              check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} isLastLook={step.isLastLook} before={step.again?.said ?? null} disabled={busy} headingRef={heading}
               onAnswer={label => answer(step.check, label)}
             />
           </>

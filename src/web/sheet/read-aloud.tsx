@@ -2,6 +2,7 @@ import type { Ref } from 'preact'
 import type { CheckCard, ChecksLeft, SecondLookNote } from '../../../shared/index.js'
 import { SecondLook } from '../case/check-line.js'
 import { CANT_LOOK, NOT_SURE } from '../case/told.js'
+import { useSheetWording } from '../wording/sheet-language.js'
 
 interface ReadAloudProps {
   readonly check: CheckCard
@@ -9,6 +10,8 @@ interface ReadAloudProps {
   readonly left: ChecksLeft | null
   /** Set when the answer is doubted and the check asked once more. */
   readonly again?: SecondLookNote | null
+  /** Set when the look is for the specialist who will have the case. */
+  readonly isLastLook?: boolean
   readonly before: string | null
   readonly disabled: boolean
   readonly headingRef: Ref<HTMLHeadingElement>
@@ -20,7 +23,8 @@ export const NOT_SURE_KEY = '7'
 export const CANT_LOOK_KEY = '8'
 
 /** A check as it is read to a caller, and its answers by number. */
-export function ReadAloud({ check, number, left, again = null, before, disabled, headingRef, onAnswer }: ReadAloudProps) {
+export function ReadAloud({ check, number, left, again = null, isLastLook = false, before, disabled, headingRef, onAnswer }: ReadAloudProps) {
+  const words = useSheetWording().check
   const rows = [
     ...check.answers.map((label, place) => ({ label, key: String(place + 1) })),
     { label: NOT_SURE, key: NOT_SURE_KEY },
@@ -32,6 +36,7 @@ export function ReadAloud({ check, number, left, again = null, before, disabled,
       <div class="check-body">
         <p class="kicker">Line {number}{again !== null && ', once more'}. Read to the caller{before === null && left !== null && ` (${left.least === left.most ? left.least : `${left.least} to ${left.most}`} to go)`}</p>
         {again !== null && <SecondLook check={check} again={again} />}
+        {isLastLook && <p class="told-apart">{words.lastLook}</p>}
         <h2 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h2>
         <p class="spoken">{check.how}</p>
         <p class="hint">If they ask why: {check.why}</p>

@@ -69,6 +69,8 @@ export const enSheet = {
     notSure: 'Not sure',
     cantLook: 'Can’t look now',
     calm: 'Both are fine. We then ask something else.',
+    lastLook: 'A specialist should see this one. This look will help them.',
+    lastCalm: 'Both are fine. Then a specialist can take it from here.',
     before: 'your answer so far',
     keep: 'Keep my answer',
     later: 'Not now',

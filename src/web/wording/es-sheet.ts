@@ -72,6 +72,8 @@ export const esSheet: SheetWording = {
     notSure: 'No lo tengo claro',
     cantLook: 'Ahora no puedo mirar',
     calm: 'Las dos valen. Después preguntaremos otra cosa.',
+    lastLook: 'Esto lo debe ver un especialista. Lo que usted mire ahora le ayudará.',
+    lastCalm: 'Las dos valen. Después puede seguir un especialista.',
     before: 'su respuesta de ahora',
     keep: 'Dejar mi respuesta',
     later: 'Ahora no',

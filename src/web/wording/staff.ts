@@ -7,6 +7,7 @@ export const staffWording: SheetWording = {
   check: {
     ...enSheet.check,
     again: (said, problem, usual) => `The answer was “${said}”. Most plants with ${problem} show “${usual}”. Ask them to look once more.`,
+    lastLook: 'A specialist should see this one. This look will help them; “can’t look now” hands it over at once.',
     againCalm: 'If they see the same as before, take the same answer again.',
   },
   advice: {

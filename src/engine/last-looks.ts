@@ -1,0 +1,46 @@
+import { CANT_LOOK, type Check, type Effort, type Guide, type Host, NOT_SURE } from '../guide/index.js'
+import { LEAST_FINDINGS, LEAST_LAST_LOOK_BITS, LIKELY_SHARE, MOST_CHECKS, MOST_LAST_LOOKS, MOST_NOT_LISTED_FOR_LAST_LOOK } from './bars.js'
+import type { Evidence } from './evidence.js'
+import { countAsked, countLooks } from './looks.js'
+import type { Offer } from './open-checks.js'
+import type { Sighting } from './sightings.js'
+import type { TreeWalk } from './tree-walk.js'
+
+/** Looks that cost a moment: nobody digs, cuts or waits for a case that is handed over anyway. */
+const EASY: readonly Effort[] = ['glance', 'hand lens']
+
+/** What is known of a case that the tree hands over. */
+interface ToHandOver {
+  readonly guide: Guide
+  readonly evidence: Evidence
+  readonly walk: TreeWalk
+  readonly sightings: readonly Sighting[]
+  readonly shares: Float64Array
+  readonly open: readonly Offer[]
+}
+
+/**
+ * The look to ask for before a case that the tree hands over goes to a specialist, or null when it should go now. At most
+ * MOST_LAST_LOOKS easy looks are asked, so that the specialist finds the evidence gathered and the likelier cause first;
+ * they change what is handed over, never that it is. None is asked where something regulated or dangerous is likely,
+ * since the tree's words may warn of it; none after one that the asker could not see; none where little is known yet, or
+ * where the plant most likely has something that the guide does not list (looks for what it lists are then beside the
+ * point); and none of a tree that stands for any plant, whose own problems say little of this one.
+ */
+export function lastLook({ guide, evidence, walk: { host, path }, sightings, shares, open }: ToHandOver): Check | null {
+  if (host.isOfAnyPlant || countLooks(evidence.findings) >= MOST_CHECKS || isGraveLikely(guide, host, shares)) return null
+  if (sightings.length < LEAST_FINDINGS || (shares.at(-1) ?? 1) >= MOST_NOT_LISTED_FOR_LAST_LOOK) return null
+  const onThePath = new Set<string>(path.map(({ finding }) => finding.check))
+  const beyond = evidence.findings.filter(({ check, from }) => from === 'asked' && !onThePath.has(check))
+  if (beyond.some(({ answer }) => answer === NOT_SURE || answer === CANT_LOOK)) return null
+  if (countAsked(beyond) >= MOST_LAST_LOOKS) return null
+  const best = open.find(({ check, gainBits }) => EASY.includes(check.effort) && gainBits >= LEAST_LAST_LOOK_BITS)
+  return best?.check ?? null
+}
+
+function isGraveLikely(guide: Guide, host: Host, shares: Float64Array): boolean {
+  return shares.some((share, row) => {
+    const cost = guide.problems[host.problems[row] ?? -1]?.cost
+    return share >= LIKELY_SHARE && (cost === 'regulated' || cost === 'dangerous')
+  })
+}
