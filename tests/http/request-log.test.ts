@@ -63,9 +63,9 @@ describe('the request log', () => {
     expect(JSON.parse(line ?? '{}')).toMatchObject({ level: 30, req: { method: 'GET', url: '/:hidden' }, res: { statusCode: 404 } })
   })
 
-  it('holds the whole of our own fault, and the caller is told its number and no more', async () => {
+  it.each(['info', 'warn'])('holds the whole of our own fault at the level %s, and the caller is told its number and no more', async (level) => {
     const logged: string[] = []
-    const log = pino({}, { write: (line: string) => void logged.push(line) })
+    const log = pino({ level }, { write: (line: string) => void logged.push(line) })
     const { store, guide, home, now } = world.desk
     const appOfItsOwn = () => buildApp({
       desk: createDesk({
@@ -87,7 +87,10 @@ describe('the request log', () => {
     expect(reply.text).not.toMatch(/JSON|evidence|speckled|\.ts/)
     const fault = logged.map((line) => JSON.parse(line) as Record<string, unknown>)
       .find((line) => line['msg'] === 'a request failed')
-    expect(fault).toMatchObject({ level: 50, req: { id: document.request }, err: { type: 'SyntaxError' } })
+    expect(fault).toMatchObject({ level: 50, req: { id: document.request, method: 'GET', url: '/api/cases/:hidden' }, err: { type: 'SyntaxError' } })
+    expect(Object.keys(fault?.['req'] ?? {})).toEqual(['id', 'method', 'url'])
+    expect(logged.join('')).not.toContain(link)
+    if (level === 'warn') expect(logged).toHaveLength(1)
     await store.db.deleteFrom('case_change').execute()
     await store.db.deleteFrom('ticket_change').execute()
   })

@@ -10,8 +10,8 @@ import { seasonRoutes } from './season-routes.js'
 import { serviceRoutes } from './service-routes.js'
 import { ticketRoutes } from './ticket-routes.js'
 
-/** Every route of the service, once. */
+/** Every route of the service, once; those asked most come first, since they are tried in this order. */
 export const routes: readonly Route[] = [
-  ...serviceRoutes, ...guideRoutes, ...caseRoutes, ...photoRoutes, ...callRoutes, ...ticketRoutes, ...seasonRoutes, ...mailRoutes, ...peopleRoutes,
+  ...caseRoutes, ...serviceRoutes, ...guideRoutes, ...photoRoutes, ...callRoutes, ...ticketRoutes, ...seasonRoutes, ...mailRoutes, ...peopleRoutes,
   ...administrationRoutes,
 ]
