@@ -8,6 +8,8 @@ export interface Token {
   readonly at: number
   /** Offset just past the last character. */
   readonly end: number
+  /** Other words that it may stand for where dangers are listened for: misspelled, or in another number. */
+  readonly also?: readonly string[]
 }
 
 /**

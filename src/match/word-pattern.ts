@@ -59,7 +59,7 @@ export function buildPatternIndex(groups: readonly (readonly string[])[], filler
 export function findGroups(tokens: readonly Token[], { byFirst }: PatternIndex): ReadonlyMap<number, readonly Span[]> {
   const found = new Map<number, Span[]>()
   for (let first = 0; first < tokens.length; first += 1) {
-    for (const { pattern, groups } of byFirst.get(textAt(tokens, first)) ?? []) {
+    for (const { pattern, groups } of patternsAt(byFirst, tokens[first])) {
       const last = lastWordOf(pattern, tokens, first)
       if (last === null) continue
       for (const group of groups) {
@@ -78,11 +78,24 @@ function lastWordOf(pattern: WordPattern, tokens: readonly Token[], first: numbe
   let at = first
   for (const choices of pattern.slice(1)) {
     at += 1
-    while (at < tokens.length && PASSING_WORDS.has(textAt(tokens, at)) && !choices.has(textAt(tokens, at))) at += 1
-    if (!choices.has(textAt(tokens, at))) return null
+    while (at < tokens.length && PASSING_WORDS.has(textAt(tokens, at)) && !isOneOf(choices, tokens[at])) at += 1
+    if (!isOneOf(choices, tokens[at])) return null
   }
   return at
 }
+
+/** The patterns that begin with a word, however it may be read. */
+function patternsAt(byFirst: PatternIndex['byFirst'], token: Token | undefined): readonly SharedPattern[] {
+  const here = byFirst.get(token?.text ?? '') ?? NONE
+  if (token?.also === undefined) return here
+  return [...new Set([...here, ...token.also.flatMap((word) => byFirst.get(word) ?? NONE)])]
+}
+
+function isOneOf(choices: ReadonlySet<string>, token: Token | undefined): boolean {
+  return token !== undefined && (choices.has(token.text) || (token.also !== undefined && token.also.some((word) => choices.has(word))))
+}
+
+const NONE: readonly SharedPattern[] = []
 
 function readPattern(written: string): WordPattern {
   return written

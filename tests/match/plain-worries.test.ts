@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest'
+import { buildMatchIndex, matchLine } from '../../src/match/index.js'
+import { wholeGuide } from '../whole-guide.js'
+import { FIRST_CALM, FIRST_WORRIED, SECOND_CALM, SECOND_WORRIED, THIRD_CALM, THIRD_WORRIED } from './plain-worries.js'
+
+const index = buildMatchIndex(await wholeGuide())
+const raised = (words: string): readonly string[] => {
+  const { redFlags, cautions } = matchLine(index, words)
+  return [...redFlags, ...cautions]
+}
+
+describe('worries in plain and odd voices', () => {
+  it.each([...FIRST_WORRIED, ...SECOND_WORRIED, ...THIRD_WORRIED])('are heard: %s', (words, anyOf) => {
+    const heard = raised(words)
+    expect(heard.some((id) => anyOf.includes(id)), `raised ${heard.join(', ') || 'nothing'}`).toBe(true)
+  })
+
+  it.each([...FIRST_CALM, ...SECOND_CALM, ...THIRD_CALM])('are not heard in calm words: %s', (words) => {
+    expect(matchLine(index, words).redFlags).toEqual([])
+  })
+})
+
+describe('hearsay', () => {
+  it.each(['my neighbour said her toddler ate it', 'the teacher says he chewed a foxglove leaf', 'gran thinks the baby swallowed a seed', 'she told me her husband ate the bulbs'])(
+    'that something was eaten is a danger: %s', (words) => {
+      expect(matchLine(index, words).redFlags).toContain('someone-ate-plant')
+    },
+  )
+
+  it.each(['she said nobody ate any', 'he says they never touched the berries', 'my husband says they have eaten all the seed potatoes, the mice'])('that nothing was, or that mice did, is none: %s', (words) => {
+    expect(matchLine(index, words).redFlags).toEqual([])
+  })
+})
+
+describe('misspelled words of danger', () => {
+  it.each([['daughter touched the chillis then her eyes, screaming', 'something-in-eyes']])(
+    'keep their bridge to the right word though some red flag lists them, or a shorter one, as they are written: %s', (words, flag) => {
+      expect(matchLine(index, words).redFlags).toContain(flag)
+    },
+  )
+})
