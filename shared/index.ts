@@ -1,6 +1,7 @@
 export * from './call.js'
 export * from './case.js'
 export * from './district-weather.js'
+export * from './given-contact.js'
 export * from './guide-lists.js'
 export * from './language.js'
 export * from './live.js'

@@ -1,4 +1,4 @@
-import { Contact } from '../../../shared/index.js'
+import { Contact, givenContact } from '../../../shared/index.js'
 import {
   allContacts, type ContactRow, type Db, keepContact, removeUnsealedContact, unsealedContacts,
 } from '../../store/index.js'
@@ -6,8 +6,8 @@ import type { KeyRing } from './key-ring.js'
 
 /** Keeps how an asker can be reached, sealed. Nothing is kept when nothing was given. */
 export async function keepSealed(keys: KeyRing, db: Db, ticketId: number, contact: Contact | undefined): Promise<void> {
-  const given = withoutBlanks(contact ?? {})
-  if (Object.keys(given).length > 0) await keepContact(db, sealedRow(keys, ticketId, given))
+  const given = givenContact(contact ?? {})
+  if (given !== null) await keepContact(db, sealedRow(keys, ticketId, given))
 }
 
 /** How an asker can be reached, in clear. */
@@ -45,9 +45,4 @@ function sealedRow(keys: KeyRing, ticketId: number, contact: Contact): ContactRo
 
 function placeOf(ticketId: number): string {
   return `contact of ticket ${ticketId}`
-}
-
-function withoutBlanks({ name, email, phone, callTime }: Contact): Contact {
-  const given = (text: string | undefined): text is string => text !== undefined && text !== ''
-  return { ...(given(name) ? { name } : {}), ...(given(email) ? { email } : {}), ...(given(phone) ? { phone } : {}), ...(given(callTime) ? { callTime } : {}) }
 }

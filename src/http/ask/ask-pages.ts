@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto'
 import express, { type ErrorRequestHandler, type Request, type RequestHandler, type Response, type Router } from 'express'
 import { z } from 'zod'
 import {
-  AddWords, AnswerCheck, CarryOn, CaseLink, type CaseView, ChangeLanguage, type CheckCard, Contact, HandOver, Language, OpenCase, PhotoNumber,
+  AddWords, AnswerCheck, CarryOn, CaseLink, type CaseView, ChangeLanguage, type CheckCard, Contact, givenContact, HandOver, Language, OpenCase, PhotoNumber,
   SettlePlace, UploadKey,
 } from '../../../shared/index.js'
 import { type Desk, DeskFault } from '../../desk/index.js'
@@ -119,7 +119,7 @@ export function askPages({ desk, webDir, limits, files }: AskParts): Router {
   router.post('/ask/:link/hand-over', ...form, limits['change case'], async (request, response) => {
     const link = linkOf(request)
     const fields = fieldsOf(request)
-    const contact = contactIn(fields)
+    const contact = givenContact(fields)
     const fault = contactFault(contact)
     if (fault !== null) {
       const view = await desk.showCase(link, null)
@@ -234,15 +234,6 @@ function checksOf(view: CaseView): CheckCard[] {
     ...(step.kind === 'ask' ? [step.check] : step.kind === 'conclude' ? step.turns.map(({ check }) => check) : step.kind === 'hand-over' ? step.unsettled : []),
     ...(view.ticket?.askedBack?.checks.map(({ check }) => check) ?? []),
   ]
-}
-
-/** The contact with empty parts left out, or null when nothing was filled in. */
-function contactIn(fields: Fields): Contact | null {
-  const parts = (['name', 'email', 'phone', 'callTime'] as const).flatMap((name) => {
-    const value = (fields[name] ?? '').trim()
-    return value === '' ? [] : [[name, value] as const]
-  })
-  return parts.length === 0 ? null : Object.fromEntries(parts)
 }
 
 function contactFault(contact: Contact | null): { readonly field: string, readonly name: PlainFaultName } | null {

@@ -1,6 +1,7 @@
 import type { ComponentChildren, Ref } from 'preact'
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
-import type { Contact, HandOver } from '../../../shared/index.js'
+import { givenContact } from '../../../shared/given-contact.js'
+import type { HandOver } from '../../../shared/index.js'
 import { useKeptFields } from './kept-fields.js'
 import { LONGEST_WORDS } from './longest-words.js'
 import { onTheWay, type PhotosOnTheWay } from './photo-uploads.js'
@@ -48,7 +49,7 @@ export function HandOverForm({ link, disabled, sending, sendsMail, headingRef, s
     }
     setFaults(found)
     if (found.email !== undefined || found.phone !== undefined) return
-    const contact = filledIn({ name, email, phone, callTime })
+    const contact = givenContact({ name, email, phone, callTime })
     const body = { ...(contact === null ? {} : { contact }), ...(note.trim() === '' ? {} : { note: note.trim() }) }
     if (underWay === 0 && failed === 0) onHandOver(body)
     else setWaiting(body)
@@ -125,16 +126,6 @@ const FIELDS = {
   name: { type: 'text', autocomplete: 'name', maxLength: 120 }, email: { type: 'email', autocomplete: 'email', maxLength: 254 },
   phone: { type: 'tel', autocomplete: 'tel', maxLength: 40 }, callTime: { type: 'text', autocomplete: 'off', maxLength: 120 },
 } as const
-
-/** The contact with empty parts left out, or null when nothing was filled in. */
-function filledIn(typed: { name: string, email: string, phone: string, callTime: string }): Contact | null {
-  const contact: Contact = {}
-  if (typed.name.trim() !== '') contact.name = typed.name.trim()
-  if (typed.email.trim() !== '') contact.email = typed.email.trim()
-  if (typed.phone.trim() !== '') contact.phone = typed.phone.trim()
-  if (typed.callTime.trim() !== '') contact.callTime = typed.callTime.trim()
-  return Object.keys(contact).length === 0 ? null : contact
-}
 
 /** Loose on purpose: the service has the last word; this only catches a slip before it is sent. */
 function looksLikeEmail(text: string): boolean {
