@@ -38,6 +38,8 @@ export const HEARD: Record<string, readonly string[]> = {
     'sneezing when I tip out dry potting mix',
     'do I need a mask for compost',
     'sore throat after shovelling wood chip',
+    'sawed up the dead sycamore and breathed in the black dust under its bark',
+    'coughing since I split maple logs with black soot under the bark',
   ],
   'spray-question': [
     'how soon after spraying can I eat the lettuce',
@@ -729,6 +731,8 @@ export const QUIET: readonly string[] = [
   'something is nibbling the beans, tiny round bites',
   'laurel hedge looks sick since I cut it',
   'getting my laurels cut is a headache',
+  'bark falling off the sycamore with black powder under it',
+  'black soot on the maple leaves and sticky trunk',
   'apples have brown corky patches',
   'the house plant on my window sill drops leaves',
   'the money tree leaning towards the light on my windowsill',
