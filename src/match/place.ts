@@ -179,7 +179,11 @@ function rankHosts(
   const settled = new Map<string, NamedHost>(settling.map((host) => [host.host, host]))
   const ranked = named
     .map((host) => settled.get(host.host) ?? host)
-    .map((host) => ({ ...host, rank: host.score * (1 - WEIGHTS.hostByComplaint) + WEIGHTS.hostByComplaint * (bestOf.get(host.host) ?? 0) }))
+    // The plant of the story is named again and again, which its score, at most 1, no longer shows.
+    .map((host) => ({
+      ...host, rank: host.score * (1 - WEIGHTS.hostByComplaint) + WEIGHTS.hostByComplaint * (bestOf.get(host.host) ?? 0)
+        + WEIGHTS.hostAgain * Math.min(3, host.words.length - 1),
+    }))
     .sort((a, b) => b.rank - a.rank || a.at - b.at || a.number - b.number)
   // Beside a red flag no plant is guessed: the words are about something else.
   const unsaid = inDanger ? [] : hostUnsaid(settling, scored, bestOf)

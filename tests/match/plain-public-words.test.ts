@@ -28,6 +28,12 @@ describe('a plant that has no tree', () => {
   })
 })
 
+describe('a plant named again and again', () => {
+  it('is the one in question, whatever taller trees are named beside it', () => {
+    expect(heard('two of our five spruces are thin at the bottom. They stand under an oak and three maples. Do spruces need more sun, or is this spruce sick?').hosts[0]?.host).toBe('spruce')
+  })
+})
+
 describe('an animal that is only told by what it does', () => {
   it.each(['what is digging in my yard, deep holes every morning', 'something burrowed beside the shed and threw out a pile of dirt', 'a woodchuck has moved in under the deck'])(
     'is about damage by animals: %s', (words) => {
