@@ -1,5 +1,6 @@
 import type { Guide, Host, HostId } from '../guide/index.js'
 import type { HeardWords } from './matched.js'
+import { slipsBetween } from './edit-distance.js'
 import { slipsAllowed, tidyScore, WEIGHTS } from './score.js'
 import { buildSpeller, type Speller } from './spelling.js'
 import { listed, type Speech } from './languages/speech.js'
@@ -24,6 +25,16 @@ export interface HostNames {
   readonly grounds: ReadonlySet<string>
   readonly unknownPlant: number | null
   readonly spell: Speller
+  /** Names of several words by each of their words in the singular: "cactus" leads to "christmas cactus". */
+  readonly longer: ReadonlyMap<string, readonly LongName[]>
+}
+
+/** A name of several words, for hearing it where one of them is misspelled. */
+interface LongName {
+  readonly words: readonly string[]
+  /** The same run together, as the lists of names have it. */
+  readonly name: string
+  readonly hosts: readonly number[]
 }
 
 /** A host named in the question. */
@@ -63,6 +74,7 @@ export function buildHostNames(guide: Guide, speech: Speech): HostNames {
   const otherPlants = new Set<string>()
   const unknownPlant = guide.hostNumbers.get(UNKNOWN_PLANT) ?? null
   let longestName = 1
+  const longer = new Map<string, LongName[]>()
   const add = (name: string, host: number): void => {
     const words = tokenize(name).map((token) => token.text)
     if (words.length === 0) return
@@ -73,6 +85,7 @@ export function buildHostNames(guide: Guide, speech: Speech): HostNames {
     }
     addHost(asWritten, words.join(''), host)
     addHost(singulars, words.map(singular).join(''), host)
+    if (words.length > 1) for (const word of new Set(words.map(singular))) longer.set(word, [...(longer.get(word) ?? []), { words: words.map(singular), name: words.map(singular).join(''), hosts: [host] }])
   }
   for (const host of guide.hosts) for (const name of [host.name, ...host.called]) add(name, host.number)
   for (const [genus, host] of genera(guide)) if (!asWritten.has(genus)) add(genus, host)
@@ -87,7 +100,7 @@ export function buildHostNames(guide: Guide, speech: Speech): HostNames {
     speech, hosts: guide.hosts, problemKinds: guide.problems.map(({ kind }) => kind), asWritten, singulars, longestName, firstWords, otherPlants, unknownPlant,
     things: new Set(guide.layWords.things.map((thing) => tokenize(thing)).flatMap((words) => (words.length === 1 ? words.map(({ text }) => text) : []))),
     grounds: new Set(guide.layWords.grounds.flatMap((word) => tokenize(word).map(({ text }) => text))),
-    spell: buildSpeller([...asWritten.keys(), ...singulars.keys()]),
+    spell: buildSpeller([...asWritten.keys(), ...singulars.keys()]), longer,
   }
 }
 
@@ -116,6 +129,13 @@ export function hearHosts(
     const [said, one] = [texts[place] ?? '', singularTexts[place] ?? '']
     return names.firstWords.has(said) || names.firstWords.has(one)
   }
+  // "Chrismas cactus" is no cactus: beside a short name its longer ones are tried, misspelled too.
+  const claimLonger = (place: number, word: string): boolean => {
+    const found = longNameAt(names, texts, singularTexts, place, word, isWord, isFree)
+    if (found === null) return false
+    claim(found.first, found.last, found.hosts, Math.min(WEIGHTS.hostInflected, 1 - WEIGHTS.hostSlip * found.slips), found.name)
+    return true
+  }
   for (let length = names.longestName; length >= 1; length -= 1) {
     for (let first = 0; first + length <= tokens.length; first += 1) {
       if (length > 2 && !mayBegin(first)) continue
@@ -125,6 +145,7 @@ export function hearHosts(
       const written = names.asWritten.get(asSaid)
       const inflected = written ?? names.singulars.get(asSingular)
       if (inflected === undefined || !isFree(first, last)) continue
+      if (length === 1 && claimLonger(first, asSingular)) continue
       claim(first, last, inflected, written === undefined ? WEIGHTS.hostInflected : 1, written === undefined ? asSingular : asSaid)
     }
   }
@@ -144,15 +165,63 @@ export function hearHosts(
         tried.set(written, near)
       }
       const [best] = near
-      if (best === undefined) continue
+      if (best === undefined || isAnotherWord(written, best.word)) continue
+      if (length === 1 && claimLonger(first, names.speech.singular(best.word))) continue
       const hosts = near
         .filter(({ slips }) => slips === best.slips)
         .flatMap(({ word }) => [...(names.asWritten.get(word) ?? []), ...(names.singulars.get(word) ?? [])])
       claim(first, last, [...new Set(hosts)], 1 - WEIGHTS.hostSlip * best.slips, best.word)
     }
   }
-  return { named: rankHosts(names, words, tokens, namings), nameWords, namings, otherPlant: otherPlantIn(names, tokens, namings) }
+  const meant = namings.map((naming) => asLongerSaidBefore(names, naming, namings, singularTexts))
+  return { named: rankHosts(names, words, tokens, meant), nameWords, namings: meant, otherPlant: otherPlantIn(names, tokens, meant) }
 }
+
+/** "My peace lily ... the lily": the last word of a longer name said before means that plant again. */
+function asLongerSaidBefore(names: HostNames, naming: Naming, namings: readonly Naming[], texts: readonly string[]): Naming {
+  // "Tree" and "flower" are names of no plant in particular.
+  if (naming.first !== naming.last || (names.unknownPlant !== null && naming.hosts.includes(names.unknownPlant))) return naming
+  const before = namings.find(({ first, last, hosts }) => last > first && last < naming.first && hosts.some((host) => host !== NO_HOST)
+    && (names.singulars.get(texts[last] ?? '') ?? names.asWritten.get(texts[last] ?? '') ?? []).some((host) => naming.hosts.includes(host)))
+  return before === undefined ? naming : { ...naming, hosts: before.hosts, other: before.other }
+}
+
+/** The name of several words around a place that holds one of them, as far as the words beside it are those of the name or a slip away. */
+function longNameAt(
+  names: HostNames, texts: readonly string[], singularTexts: readonly string[], place: number, word: string,
+  isWord: (word: string) => boolean, isFree: (first: number, last: number) => boolean,
+): { readonly first: number; readonly last: number; readonly hosts: readonly number[]; readonly name: string; readonly slips: number } | null {
+  let best: { first: number; last: number; hosts: readonly number[]; name: string; slips: number } | null = null
+  for (const { words, name, hosts } of names.longer.get(word) ?? []) {
+    const first = place - words.indexOf(word)
+    const last = first + words.length - 1
+    if (first < 0 || last >= texts.length || !isFree(first, last)) continue
+    let slips = 0
+    for (const [step, wanted] of words.entries()) {
+      if (first + step !== place) slips += slipsOf(names, texts[first + step] ?? '', singularTexts[first + step] ?? '', wanted, isWord)
+    }
+    if (slips > MOST_SLIPS || (best !== null && (best.slips < slips || (best.slips === slips && best.last - best.first >= last - first)))) continue
+    best = { first, last, hosts, name, slips }
+  }
+  return best
+}
+
+/** Slips between a word as it is said and one of a name; more than are ever allowed where it is another word. */
+function slipsOf({ speech }: HostNames, said: string, singularSaid: string, wanted: string, isWord: (word: string) => boolean): number {
+  if (singularSaid === wanted) return 0
+  const limit = slipsAllowed(Math.min(said.length, wanted.length))
+  if (limit === 0 || isWord(said) || speech.stopWords.has(said) || said[0] !== wanted[0]) return MOST_SLIPS + 1
+  const slips = Math.min(slipsBetween(said, wanted, limit), slipsBetween(singularSaid, wanted, limit))
+  return slips <= limit ? slips : MOST_SLIPS + 1
+}
+
+/** A short word with another first letter is another word more often than a misspelling: "barrow" is no marrow. */
+function isAnotherWord(written: string, name: string): boolean {
+  return written[0] !== name[0] && written[0] !== name[1] && name.length < LONG_NAME
+}
+
+const MOST_SLIPS = 2
+const LONG_NAME = 8
 
 /** One naming in the question: first and last token, and the numbers of the hosts that it may mean. */
 export interface Naming {
@@ -207,7 +276,7 @@ function standingOf(names: HostNames, tokens: readonly Token[], { first, last }:
   const { singular, names: around } = names.speech
   const textAt = (place: number): string => tokens[place]?.text ?? ''
   const next = textAt(last + 1)
-  if (names.things.has(next)) return WEIGHTS.hostThing
+  if (names.things.has(next)) return GROWN_IN.has(next) ? WEIGHTS.hostNearby : WEIGHTS.hostThing
   let before = first - 1
   while (before >= 0 && around.between.has(textAt(before))) before -= 1
   const said = textAt(before)
@@ -216,6 +285,9 @@ function standingOf(names: HostNames, tokens: readonly Token[], { first, last }:
   if (HOLDERS.has(said) && before === first - 1) return WEIGHTS.hostThing
   // "the tomatoes are fine", "roses look ok": named to say that they are not meant.
   if (around.being.has(next) && (around.fine.has(textAt(last + 2)) || (around.degrees.has(textAt(last + 2)) && around.fine.has(textAt(last + 3))))) return WEIGHTS.hostNearby
+  // "the beans next to it went the same": named for company.
+  const after = `${next} ${textAt(last + 2)}`
+  if (around.alongside.has(after) || around.alongside.has(`${after} ${textAt(last + 3)}`)) return WEIGHTS.hostNearby
   // "under the lettuce leaves" is about the lettuce; "under the maple" is not about the maple.
   if (PLANT_PARTS.has(singular(next))) return 1
   if (around.nearby.has(said) || around.nearby.has(saidBefore) || around.nearby.has(`${textAt(before - 2)} ${saidBefore}`)) return WEIGHTS.hostNearby
@@ -263,4 +335,6 @@ function joinWords(words: readonly string[], first: number, last: number): strin
 const HOLDERS = listed('window flower planter letter nest raised cardboard') // "window box" is no box hedge
 /** "strangling my roses": what troubles the rose is in question as much as the rose. */
 const TROUBLED = listed('strangling choking climbing smothering through up round into among over twining throttling swamping')
+/** "The pea bed": where it grows, and the plant in question if no other is named. */
+const GROWN_IN = listed('bed beds patch row rows border')
 const PLANT_PARTS = listed('leaf stem root fruit flower bud bloom trunk bark branch twig shoot needle pod head bulb tuber berry')

@@ -51,7 +51,7 @@ const IRREGULAR: ReadonlyMap<string, string> = new Map([
   ['ate', 'eat'], ['eaten', 'eat'], ['eats', 'eat'], ['died', 'die'], ['dying', 'die'], ['dead', 'die'], ['dieing', 'die'], ['dies', 'die'],
   ['rotten', 'rot'], ['rotting', 'rot'], ['rots', 'rot'], ['fallen', 'fall'], ['fell', 'fall'],
   ['grey', 'gray'], ['greyish', 'gray'], ['mould', 'mold'], ['mouldy', 'mold'], ['moulds', 'mold'], ['moldy', 'mold'],
-  ['holly', 'holly'], ['mice', 'mouse'], ['gone', 'go'], ['went', 'go'], ['goes', 'go'], ['broken', 'break'], ['broke', 'break'],
+  ['holly', 'holly'], ['chillies', 'chilli'], ['mice', 'mouse'], ['gone', 'go'], ['went', 'go'], ['goes', 'go'], ['broken', 'break'], ['broke', 'break'],
   ['grown', 'grow'], ['grew', 'grow'], ['wilty', 'wilt'], ['bitten', 'bite'], ['bit', 'bite'], ['flies', 'fly'], ['shrivelled', 'shrivel'], ['curled', 'curl'],
   ['colour', 'color'], ['coloured', 'color'], ['discoloured', 'discolor'], ['nibbled', 'nibbl'], ['tunnels', 'tunnel'], ['fuzz', 'fuzz'], ['fuzzy', 'fuzz'], ['fluffy', 'fluf'],
 ])

@@ -9,12 +9,13 @@ export const ENGLISH: Speech = {
   passesNegation: listed('find finding found spot spotted notice noticed detect any sign signs trace white grey gray black brown yellow green orange red pink purple pale dark'),
   endsNegation: listed('but only just except because and so although though however'),
   names: {
-    between: listed('a an the my our your his her their some that this old big large tall little small neighbours neighbors neighbour neighbor'),
+    between: listed('a an the my our your his her their some that this old big large tall little small neighbours neighbors neighbour neighbor tiny miniature'),
     nearby: new Set([
       'near', 'nearby', 'beside', 'under', 'underneath', 'beneath', 'below', 'behind', 'by', 'between', 'alongside', 'against', 'opposite',
       'around', 'among', 'amongst', 'next', 'like', 'unlike', 'not', 'except', 'besides', 'beyond', 'nor',
       'next to', 'close to', 'on to', 'near to', 'apart from', 'other than', 'rather than', 'such as', 'similar to', 'compared to', 'front of', 'instead of', 'looks like', 'smells of', 'smells like', 'away from', 'adjacent to', 'where the',
     ]),
+    alongside: new Set(['next to it', 'next to them', 'close to it', 'beside it', 'beside them', 'near it', 'near them', 'alongside it', 'in it', 'around it']),
     // English says the thing last ("apple jam"): the guide's `things`.
     thingsOf: new Set(),
     being: listed('is are was were look looks seem seems stay stays do'),

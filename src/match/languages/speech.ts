@@ -24,6 +24,8 @@ export interface AroundNames {
   readonly between: ReadonlySet<string>
   /** "Next to", "under": one to three words before the name. */
   readonly nearby: ReadonlySet<string>
+  /** "Next to it", "in it": the two or three words after a name. */
+  readonly alongside: ReadonlySet<string>
   /** "Apple jam" said with the thing first: two words before the name, as "mermelada de". */
   readonly thingsOf: ReadonlySet<string>
   /** "Are fine": being, how much, and well. */

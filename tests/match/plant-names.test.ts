@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest'
+import { buildMatchIndex, matchQuestion } from '../../src/match/index.js'
+import { wholeGuide } from '../whole-guide.js'
+
+const index = buildMatchIndex(await wholeGuide())
+const hostOf = (words: string): string | undefined => matchQuestion(index, words).hosts[0]?.host
+
+describe('a name of several words', () => {
+  it.each([
+    ['chrismas cactus dropping buds', 'christmas-cactus'], ['christmass cactus limp', 'christmas-cactus'], ['peice lily drooping', 'peace-lily'],
+    ['spyder plant with brown tips', 'spider-plant'], ['horse chesnut leaves brown by july', 'horse-chestnut'], ['cherry laurrel hedge has holes', 'cherry-laurel'],
+  ])('wins over the short name in it though a word of it is misspelled: %s', (words, host) => {
+    expect(hostOf(words)).toBe(host)
+  })
+
+  it('is meant by its last word later on', () => {
+    expect(matchQuestion(index, 'my peace lilly has brown tips, the lily is limp').hosts.map(({ host }) => host)).toEqual(['peace-lily'])
+    expect(hostOf('xmas cactus from my aunt. the cactus drops its buds')).toBe('christmas-cactus')
+  })
+
+  it('is not read into words that are right as they stand', () => {
+    expect(hostOf('the lily by the place where we sit has holes')).toBe('lily')
+    expect(hostOf('cactus in the house is soft')).toBe('cactus')
+  })
+})
+
+describe('short names', () => {
+  it.each(['a barrow full of leaves', 'chilly spring, nothing grows', 'early in the morning there is a grey film'])('are not heard in other words one letter away: %s', (words) => {
+    expect(matchQuestion(index, words).hosts.map(({ host }) => host)).not.toEqual(expect.arrayContaining([expect.stringMatching(/^(?:squash|pepper|potato)$/u)]))
+  })
+
+  it('step back when they are named for company', () => {
+    expect(hostOf('new cucumber leaves are twisted, tomatoes next to it the same')).toBe('cucumber')
+    expect(hostOf('tomatoes next to the wall are wilting')).toBe('tomato')
+  })
+
+  it('stand for the plants in their bed, where nothing else is named', () => {
+    expect(hostOf('pea bed swampy, plants pale yellow and not moving')).toBe('pea')
+  })
+})
