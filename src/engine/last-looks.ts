@@ -1,7 +1,7 @@
 import { CANT_LOOK, type Check, type Effort, type Guide, type Host, NOT_SURE } from '../guide/index.js'
 import { LEAST_FINDINGS, LEAST_LAST_LOOK_BITS, LIKELY_SHARE, MOST_CHECKS, MOST_LAST_LOOKS, MOST_NOT_LISTED_FOR_LAST_LOOK } from './bars.js'
 import type { Evidence } from './evidence.js'
-import { countAsked, countLooks } from './looks.js'
+import { countLooks } from './looks.js'
 import type { Offer } from './open-checks.js'
 import type { Sighting } from './sightings.js'
 import type { TreeWalk } from './tree-walk.js'
@@ -33,7 +33,7 @@ export function lastLook({ guide, evidence, walk: { host, path }, sightings, sha
   const onThePath = new Set<string>(path.map(({ finding }) => finding.check))
   const beyond = evidence.findings.filter(({ check, from }) => from === 'asked' && !onThePath.has(check))
   if (beyond.some(({ answer }) => answer === NOT_SURE || answer === CANT_LOOK)) return null
-  if (countAsked(beyond) >= MOST_LAST_LOOKS) return null
+  if (beyond.length >= MOST_LAST_LOOKS) return null
   const best = open.find(({ check, gainBits }) => EASY.includes(check.effort) && gainBits >= LEAST_LAST_LOOK_BITS)
   return best?.check ?? null
 }

@@ -14,8 +14,8 @@ const serializers = {
 
 /**
  * One line a request: number, method, address without secrets, status and time. Never a body, a cookie, a header, an
- * asker's words or network address. Where the log takes no such lines, none is made ready: that takes a fifth of the time
- * of reading a case (`npm run bench -- http`). What goes wrong is then still written with its request.
+ * asker's words or network address. Where the log takes no such lines, none is made ready: that took about a fifth of the
+ * time of reading a case. What goes wrong is then still written with its request.
  */
 export function logRequests(log: Logger): RequestHandler {
   if (log.isLevelEnabled('info')) {

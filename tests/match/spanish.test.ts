@@ -28,6 +28,10 @@ describe('questions asked in Spanish', () => {
     expect(not, not.join('\n')).toHaveLength(0)
   })
 
+  it('let a plant that is named for company step back', () => {
+    expect(matchQuestion(index, 'los tomates de al lado tienen lo mismo, pepinos con hojas amarillas').hosts[0]?.host).toBe('cucumber')
+  })
+
   it('begin at the right complaint in nine of ten, and offer it among three in 24 of 25', () => {
     const notFirst = missed(SPANISH_QUESTIONS, (question) => rankOf(question) === 0)
     const notOffered = missed(SPANISH_QUESTIONS, (question) => rankOf(question) < 3)

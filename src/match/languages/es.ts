@@ -38,7 +38,7 @@ export const SPANISH: Speech = {
       'encima de', 'encima del', 'delante de', 'delante del', 'enfrente de', 'enfrente del', 'alrededor de', 'alrededor del', 'parecido a', 'parecida a', 'parecidas a', 'igual que', 'vez de', 'lugar de', 'lejos de',
       'huele a', 'huelen a', 'pie de', 'pie del',
     ])),
-    alongside: ENGLISH.names.alongside,
+    alongside: both(ENGLISH.names.alongside, new Set(['de al lado', 'a su lado', 'junto a el', 'junto a ella', 'cerca de el', 'cerca de ella'])),
     thingsOf: new Set([
       'mermelada de', 'jugo de', 'zumo de', 'salsa de', 'pastel de', 'tarta de', 'sopa de', 'vinagre de', 'caja de', 'bolsa de', 'color de', 'tamano de', 'forma de', 'tamano del', 'agua de', 'ensalada de',
     ]),
