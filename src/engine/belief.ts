@@ -42,7 +42,7 @@ export class Belief {
     this.#for = new Float64Array(model.groups * model.rows)
     this.#against = new Float64Array(model.groups * model.rows)
     this.#groupHeard = new Uint8Array(model.groups)
-    this.#joint = new Float64Array(model.problems * mostAnswers)
+    this.#joint = new Float64Array(Math.max(2, model.problems) * mostAnswers)
     this.#answerShares = new Float64Array(mostAnswers)
   }
 
@@ -139,6 +139,39 @@ export class Belief {
     for (let answer = 0; answer < answers; answer++) {
       const part = mixed[answer] ?? 0
       if (part > 0) nats -= part * Math.log(part)
+    }
+    return Math.max(0, nats / Math.LN2)
+  }
+
+  /**
+   * Expected gain of asking a check in bits between two problems alone, as if it were surely one of them; at most 1.
+   * Which problems have a say in what is asked (`focus`) does not touch it. 0 for a check whose group has been heard.
+   */
+  gainBetween(check: number, first: number, second: number): number {
+    if (!this.#isSettled) this.#settle()
+    const one = this.model.checks[check]
+    const [firstShare, secondShare] = [this.#shares[first] ?? 0, this.#shares[second] ?? 0]
+    if (one === undefined || (one.group >= 0 && this.#groupHeard[one.group] === 1) || firstShare <= 0 || secondShare <= 0) return 0
+    const { answers, share } = one
+    const joint = this.#joint.fill(0, 0, 2 * answers)
+    let [firstTotal, secondTotal] = [0, 0]
+    for (let row = 0; row < this.model.rows; row++) {
+      const problem = this.model.problemOfRow[row] ?? 0
+      if (problem !== first && problem !== second) continue
+      const to = problem === first ? 0 : answers
+      const weight = this.#rowShares[row] ?? 0
+      if (problem === first) firstTotal += weight
+      else secondTotal += weight
+      for (let answer = 0; answer < answers; answer++) joint[to + answer] = (joint[to + answer] ?? 0) + weight * (share[row * answers + answer] ?? 0)
+    }
+    const odds = firstShare / (firstShare + secondShare)
+    if (odds >= 1 || odds <= 0 || firstTotal <= 0 || secondTotal <= 0) return 0
+    let nats = -odds * Math.log(odds) - (1 - odds) * Math.log(1 - odds)
+    for (let answer = 0; answer < answers; answer++) {
+      const ofFirst = odds * (joint[answer] ?? 0) / firstTotal
+      const ofSecond = (1 - odds) * (joint[answers + answer] ?? 0) / secondTotal
+      if (ofFirst > 0) nats += ofFirst * Math.log(ofFirst / (ofFirst + ofSecond))
+      if (ofSecond > 0) nats += ofSecond * Math.log(ofSecond / (ofFirst + ofSecond))
     }
     return Math.max(0, nats / Math.LN2)
   }

@@ -10,6 +10,8 @@ export interface Stand {
   readonly check: number
   /** What that check is worth: expected gain in bits per trouble of the look. */
   readonly worth: number
+  /** What that check tells between the first problem and the second alone, in bits. */
+  readonly between: number
 }
 
 interface Node extends Stand {
@@ -56,7 +58,8 @@ export class AskedTree {
     const shares = Float64Array.from(belief.shares())
     const leading = leaderOf(shares)
     const [best] = rankChecks(belief, (place) => !asked.has(place), 0)
-    return { shares, leading, claimed: shares[leading] ?? 0, check: best?.place ?? -1, worth: best?.worth ?? 0, next: new Map() }
+    const between = best === undefined ? 0 : belief.gainBetween(best.place, leading, leaderOf(shares, leading))
+    return { shares, leading, claimed: shares[leading] ?? 0, check: best?.place ?? -1, worth: best?.worth ?? 0, between, next: new Map() }
   }
 }
 
@@ -65,8 +68,11 @@ export function isListed({ leading, shares }: Stand): boolean {
   return leading < shares.length - 1
 }
 
-export function leaderOf(shares: Float64Array): number {
-  let leading = 0
-  for (let problem = 1; problem < shares.length; problem++) if ((shares[problem] ?? 0) > (shares[leading] ?? 0)) leading = problem
+/** The problem with the greatest share, the first of equals; with `beside` the greatest of the others. */
+export function leaderOf(shares: Float64Array, beside = -1): number {
+  let leading = beside === 0 ? 1 : 0
+  for (let problem = leading + 1; problem < shares.length; problem++) {
+    if (problem !== beside && (shares[problem] ?? 0) > (shares[leading] ?? 0)) leading = problem
+  }
   return leading
 }

@@ -7,7 +7,7 @@ import { brierScore, calibrationError, logLoss, mean, reliabilityBins } from '..
 import { readSoybeans, type SoybeanCases, spoil, splitInTen } from '../external/soybean/cases.js'
 import { leaderOf } from './asked-tree.js'
 import { type Fold, makeFold } from './soybean-fold.js'
-import { endOf, type Outcome, playSoybean } from './soybean-play.js'
+import { endOf, type Outcome, playSoybean, SURE_ENOUGH } from './soybean-play.js'
 
 const OURS = 'Frondline engine'
 
@@ -62,12 +62,12 @@ export async function soybeanBench(json: boolean): Promise<void> {
 }
 
 function playAll(fold: Fold, cells: Int8Array, truth: number, add: (engine: string, outcome: Outcome) => void): void {
-  add(OURS, endOf(playSoybean(fold.tree, cells, truth, fold.ending.early), fold.ending))
+  add(OURS, endOf(playSoybean(fold.tree, cells, truth, SURE_ENOUGH), fold.ending))
   const { plain, plainBelief } = fold
   plainBelief.start(plain.logPriors)
   cells.forEach((answer, check) => { if (answer >= 0) plainBelief.see(check, answer) })
   add('naive Bayes, all 35 answers', whole(Float64Array.from(plainBelief.shares()), truth, 35))
-  add('naive Bayes, one check at a time, stop 0.95', endOf(playSoybean(fold.plainTree, cells, truth, 0.95), { early: 0.95, last: 0.95, leastWorth: 0 }))
+  add('naive Bayes, one check at a time, stop 0.95', endOf(playSoybean(fold.plainTree, cells, truth, 0.95), { early: 0.95, confirming: Infinity, last: 0.95, leastWorth: 0 }))
   for (const atUnsure of ['both', 'stop'] as const) {
     const { shares, checks } = fold.cart(cells, atUnsure)
     add(`CART tree, ${atUnsure === 'both' ? 'all branches at not sure' : 'stops at not sure'}`, whole(shares, truth, checks))

@@ -6,6 +6,9 @@ export const MOST_CHECKS = 12
 /** Power on P(problem) when checks are weighed: faint problems get less say in what is asked. */
 export const FOCUS = 1.5
 
+/** A case this sure is concluded without a confirming check, so no play goes on beyond it. */
+export const SURE_ENOUGH = 0.97
+
 /** The stands of one case after 0, 1, 2 … checks, as far as the play went. */
 export interface Play {
   readonly truth: number
@@ -14,8 +17,10 @@ export interface Play {
 
 /** When a case ends. */
 export interface Ending {
-  /** It is concluded at once when this is claimed. */
+  /** It is concluded when this is claimed. */
   readonly early: number
+  /** Before that, once a case: the next check is asked when it tells at least this many bits between the first two problems. */
+  readonly confirming: number
   /** Once no more checks may be asked, it is concluded when this is claimed. */
   readonly last: number
   /** Below `last` it is handed over as soon as no check is worth this many bits any more. */
@@ -38,11 +43,15 @@ export function playSoybean(tree: AskedTree, cells: Int8Array, truth: number, un
 }
 
 /** The number of checks after which a play ends. */
-export function endingAt({ stands }: Play, { early, last, leastWorth }: Ending): number {
+export function endingAt({ stands }: Play, { early, confirming, last, leastWorth }: Ending): number {
+  let isConfirmed = false
   for (let checks = 0; checks < stands.length - 1; checks++) {
     const stand = stands[checks]
     if (stand === undefined) break
-    if ((stand.claimed >= early && isListed(stand)) || (stand.claimed < last && stand.worth < leastWorth)) return checks
+    if (stand.claimed < last && stand.worth < leastWorth) return checks
+    if (stand.claimed < early || !isListed(stand)) continue
+    if (isConfirmed || stand.between < confirming) return checks
+    isConfirmed = true
   }
   return stands.length - 1
 }

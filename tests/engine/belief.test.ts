@@ -141,3 +141,45 @@ describe('a problem that takes several forms', () => {
     expect(belief.gainBits(1)).toBeCloseTo(entropy(0.66) - 0.5 * entropy(0.82) - 0.5 * entropy(0.5), 10)
   })
 })
+
+describe('the gain of a check between two problems alone', () => {
+  const entropy = (...shares: number[]): number => -shares.reduce((sum, p) => sum + (p > 0 ? p * Math.log2(p) : 0), 0)
+
+  it('leaves every other problem out, worked by hand', () => {
+    // Shares .6, .2, .2; between the first two 3 : 1. P(yes) = .75 × .9 + .25 × .4 = .775; P(first | yes) = .675 / .775, P(first | no) = .075 / .225 = 1/3.
+    const belief = startedAt(plainModel(3, [logTable([[0.9, 0.1], [0.4, 0.6], [0.01, 0.99]])]), [0.6, 0.2, 0.2])
+    const byHand = entropy(0.75, 0.25) - 0.775 * entropy(0.675 / 0.775, 0.1 / 0.775) - 0.225 * entropy(1 / 3, 2 / 3)
+    expect(belief.gainBetween(0, 0, 1)).toBeCloseTo(byHand, 10)
+    expect(belief.gainBetween(0, 1, 0)).toBeCloseTo(byHand, 10)
+  })
+
+  it('is nothing where the two show the same, however different a third is', () => {
+    const belief = startedAt(plainModel(3, [logTable([[0.7, 0.3], [0.7, 0.3], [0.01, 0.99]])]), [0.5, 0.3, 0.2])
+    expect(belief.gainBetween(0, 0, 1)).toBeCloseTo(0, 12)
+    expect(belief.gainBits(0)).toBeGreaterThan(0.1)
+  })
+
+  it('is the whole gain where there are only two, in one form or in several, and whatever has a say in what is asked', () => {
+    fc.assert(fc.property(fc.array(share, { minLength: 9, maxLength: 9 }), fc.constantFrom(1, 1.5, 3), ([a = 0.5, b = 0.5, c = 0.5, d = 0.5, e = 0.5, f = 0.5, g = 0.5, h = 0.5, p = 0.5], focus) => {
+      const tables = [[[a, b], [c, d], [e, f]], [[g, h], [d, a], [b, g]]].map((rows) => logTable(rows.map(normal)))
+      const model: Model = {
+        problems: 2, rows: 3, problemOfRow: Int32Array.from([0, 0, 1]), logRowShare: Float64Array.from([0.3, 0.7, 1], Math.log), groups: 0,
+        checks: tables.map((table) => checkModel(table, Float64Array.from([0.15, 0.35, 0.5]), 1)),
+      }
+      const [plain, focused] = [new Belief(model), new Belief(model, focus)]
+      for (const belief of [plain, focused]) {
+        belief.start(Float64Array.from(normal([p, 1]), Math.log))
+        belief.see(0, 0)
+      }
+      expect(focused.gainBetween(1, 0, 1)).toBeCloseTo(plain.gainBits(1), 8)
+    }))
+  })
+
+  it('is nothing for a check whose sign has been seen', () => {
+    const fuzz = logTable([[0.9, 0.1], [0.2, 0.8]])
+    const belief = startedAt(plainModel(2, [fuzz, fuzz], [0, 0]), [0.5, 0.5])
+    expect(belief.gainBetween(1, 0, 1)).toBeGreaterThan(0.1)
+    belief.see(0, 0)
+    expect(belief.gainBetween(1, 0, 1)).toBe(0)
+  })
+})
