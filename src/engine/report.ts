@@ -22,7 +22,10 @@ export interface HostReport {
   readonly treeRight: number
   /** Mean checks asked by the engine. */
   readonly engineChecks: number
-  /** Entropy of the problems over the mean capacity of a check, H / log2(answers): no way of asking can do with fewer. */
+  /**
+   * Entropy of the problems over what the check with most answers can tell at best, H / log2(answers): no way of asking tells
+   * every problem for sure with fewer on average (source coding theorem: Shannon 1948, Bell System Technical Journal 27, section 9, from memory).
+   */
   readonly leastChecks: number
   /** Share of cases in which the true problem leads at the end, concluded or not. */
   readonly accuracy: number
@@ -81,7 +84,7 @@ export function reportHost(guide: Guide, host: Host, cases: number, random: Rand
   const [most] = [...places].sort((a, b) => (bits[b] ?? 0) - (bits[a] ?? 0))
   const concluded = played.filter((one) => one.concluded >= 0)
   const bins = reliabilityBins(played.map(({ claimed, leading, made }) => ({ claimed, isRight: leading === made.row })))
-  const capacity = mean(model.checks.filter((_, place) => isAskable(place)).map(({ answers }) => Math.log2(answers)))
+  const capacity = Math.max(0, ...model.checks.filter((_, place) => isAskable(place)).map(({ answers }) => Math.log2(answers)))
   return {
     host: host.id, problems: host.problems.length, checks: host.checks.length, cases, passedOn: 1 - played.length / Math.max(1, cases),
     treeChecks: mean(played.map(({ treeChecks }) => treeChecks)),

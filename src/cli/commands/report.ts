@@ -29,7 +29,7 @@ export function reportCommand(): Command {
         if (options.json !== true) print(...lines(report), '')
       }
       if (options.json === true) print(JSON.stringify(reports, null, 2))
-      else print('Checks: mean a case. "At least" is the entropy of the problems over log2 of a check\'s answers: a bound that no tree can beat.')
+      else print('Checks: mean a case. "At least" is the entropy of the problems over log2 of the most answers of a check: no tree tells every problem for sure with fewer.')
     })
 }
 
