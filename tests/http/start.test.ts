@@ -1,4 +1,4 @@
-import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { basename, join } from 'node:path'
 import { pino } from 'pino'
@@ -7,11 +7,15 @@ import type { GuideState } from '../../shared/index.js'
 import { whyNotFitForProduction } from '../../src/http/fit-for-production.js'
 import { readSettings, type RunningService, startService } from '../../src/http/index.js'
 import { shippedGuide } from '../desk/desk-world.js'
+import { makeGuideFolder } from '../guide/guide-folder.js'
+import { lettuceFiles } from '../guide/lettuce-world.js'
 import { dropTestStore, testStore } from '../store/test-store.js'
 
 let folder: string
 let running: RunningService[]
+let clearing: (() => Promise<void>)[]
 beforeEach(async () => {
+  clearing = []
   folder = await mkdtemp(join(tmpdir(), 'frondline-start-'))
   running = []
 })
@@ -19,6 +23,7 @@ afterEach(async () => {
   for (const service of running) await service.stop()
   for (const home of ['home', 'other']) await dropTestStore(databaseName(home))
   await rm(folder, { recursive: true, force: true })
+  for (const clear of clearing) await clear()
 })
 
 const quiet = pino({ level: 'silent' })
@@ -48,7 +53,8 @@ const post = (service: RunningService, path: string, body: object) => fetch(serv
 
 describe('starting the service', { timeout: 180_000 }, () => {
   it('answers on its port, makes the demonstration\'s accounts once, and keeps cases over a restart', async () => {
-    const service = await start()
+    const { trees } = await smallGuide()
+    const service = await start({ FRONDLINE_TREES: trees })
     expect(service.newAccounts.map(({ name, role }) => `${name} ${role}`))
       .toEqual(['willow volunteer', 'sedge specialist', 'alder administrator'])
     expect(await (await fetch(`${service.url}/healthz`)).json()).toEqual({ ok: true })
@@ -56,7 +62,7 @@ describe('starting the service', { timeout: 180_000 }, () => {
     await stop(service)
     await expect(fetch(`${service.url}/healthz`)).rejects.toThrow()
 
-    const again = await start()
+    const again = await start({ FRONDLINE_TREES: trees })
     expect(again.newAccounts).toEqual([])
     expect(await (await fetch(`${again.url}/api/cases/${opened.link}`)).json()).toEqual(opened)
     const [{ name, password } = { name: '', password: '' }] = service.newAccounts
@@ -64,12 +70,13 @@ describe('starting the service', { timeout: 180_000 }, () => {
   })
 
   it('says in a sentence that another program has the port, and leaves nothing open', async () => {
-    const service = await start()
+    const { trees } = await smallGuide()
+    const service = await start({ FRONDLINE_TREES: trees })
     const port = new URL(service.url).port
     const home = join(folder, 'other')
-    await expect(start({ FRONDLINE_PORT: port, FRONDLINE_HOME: home }))
+    await expect(start({ FRONDLINE_PORT: port, FRONDLINE_HOME: home, FRONDLINE_TREES: trees }))
       .rejects.toThrow(`Port ${port} on 127.0.0.1 cannot be opened: another program has it; set FRONDLINE_PORT to another.`)
-    await start({ FRONDLINE_HOME: home })
+    await start({ FRONDLINE_HOME: home, FRONDLINE_TREES: trees })
   })
 
   it('refuses the demonstration region in production', async () => {
@@ -78,15 +85,13 @@ describe('starting the service', { timeout: 180_000 }, () => {
   })
 
   it('refuses a guide with errors and shows where they are', async () => {
-    const trees = join(folder, 'trees')
-    await cp('trees', trees, { recursive: true })
-    await writeFile(join(trees, 'hosts', 'broken.yaml'), 'host: [\n')
+    const { trees, write } = await smallGuide()
+    await write('hosts/broken.yaml', 'host: [\n')
     await expect(start({ FRONDLINE_TREES: trees })).rejects.toThrow(/The guide has \d+ errors?\. Run frondline proof\.\n[^]*broken\.yaml/)
   })
 
   it('follows the guide\'s files while it runs, and keeps the sound guide when they break', async () => {
-    const trees = join(folder, 'trees')
-    await cp('trees', trees, { recursive: true })
+    const { trees } = await smallGuide()
     const service = await start({ FRONDLINE_TREES: trees })
     const helpline = async () => (await (await fetch(`${service.url}/api/region`)).json() as { helpline: string }).helpline
     const region = join(trees, 'region.yaml')
@@ -112,6 +117,13 @@ describe('starting the service', { timeout: 180_000 }, () => {
     expect(Date.parse(mended.since)).toBeGreaterThan(Date.parse(renewed.since))
   })
 })
+
+/** One host is enough where a guide has to change or break, and is read in a moment. */
+async function smallGuide(): ReturnType<typeof makeGuideFolder> {
+  const guide = await makeGuideFolder(lettuceFiles())
+  clearing.push(guide.clear)
+  return guide
+}
 
 /** The state of the guide as the people of the helpline are told it. */
 async function askedAsSpecialist({ url, newAccounts }: RunningService): Promise<() => Promise<GuideState>> {

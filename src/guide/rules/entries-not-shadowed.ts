@@ -8,12 +8,14 @@ import type { Located } from '../source-file.js'
  */
 export function entriesNotShadowedRule(context: RuleContext): void {
   const hosts = [...context.guide.hosts.values()]
-  const names = new Map<string, { host: HostDraft; name: Located<string> }[]>()
+  const names: NamesByFirstWord = new Map()
   for (const host of hosts) {
     if (host.id.value === UNKNOWN_PLANT) continue
     for (const name of host.called) {
-      const key = ` ${plain(name.value)} `
-      names.set(key, [...(names.get(key) ?? []), { host, name }])
+      const padded = ` ${plain(name.value)} `
+      const first = firstWord(padded)
+      const begunSo = names.get(first) ?? new Map<string, Holder[]>()
+      names.set(first, begunSo.set(padded, [...(begunSo.get(padded) ?? []), { host, name }]))
     }
   }
   for (const host of hosts) {
@@ -39,12 +41,25 @@ export function entriesNotShadowedRule(context: RuleContext): void {
   }
 }
 
-function namedHost(padded: string, own: HostDraft, names: ReadonlyMap<string, { host: HostDraft; name: Located<string> }[]>) {
-  for (const [key, holders] of names) {
-    if (!padded.includes(key) || holders.some(({ host }) => host === own)) continue
-    return holders[0] ?? null
+interface Holder {
+  readonly host: HostDraft
+  readonly name: Located<string>
+}
+
+/** Names with a blank at either end, under their first word: a guide has thousands of names and of phrases. */
+type NamesByFirstWord = Map<string, Map<string, Holder[]>>
+
+function namedHost(padded: string, own: HostDraft, names: NamesByFirstWord): Holder | null {
+  for (const word of padded.trim().split(' ')) {
+    for (const [name, holders] of names.get(word) ?? []) {
+      if (padded.includes(name) && !holders.some(({ host }) => host === own)) return holders[0] ?? null
+    }
   }
   return null
+}
+
+function firstWord(padded: string): string {
+  return padded.trim().split(' ', 1)[0] ?? ''
 }
 
 /** Its names ("tree", "bush") are too general to settle the plant, so they take no phrase from another tree; see src/match. */

@@ -15,7 +15,7 @@ export function problemsDistinguishableRule(context: RuleContext): void {
     problems.forEach((one, index) => {
       for (const other of problems.slice(index + 1)) {
         const pair = `${one.id.value} ${other.id.value}`
-        if (reported.has(pair) || largestDifference(guide, one, other) >= ALIKE_BELOW) continue
+        if (reported.has(pair) || aCheckTellsApart(guide, one, other)) continue
         reported.add(pair)
         context.warn({
           code: 'ALIKE_PROBLEMS', at: [one.id.at, other.id.at], of: one,
@@ -27,11 +27,10 @@ export function problemsDistinguishableRule(context: RuleContext): void {
 }
 
 /**
- * The largest total variation distance, 0 to 1, between the two problems over the checks that both profiles mention,
- * or that one mentions with an answer more telling than chance.
+ * Whether the total variation distance of the two problems reaches the limit at a check that both profiles mention, or
+ * that one mentions with an answer more telling than chance.
  */
-function largestDifference(guide: LinkedGuide, one: ProblemDraft, other: ProblemDraft): number {
-  let largest = 0
+function aCheckTellsApart(guide: LinkedGuide, one: ProblemDraft, other: ProblemDraft): boolean {
   for (const check of new Set([...one.shows, ...other.shows].map((sign) => sign.check.value))) {
     const labels = guide.checks.get(check)?.answers.map(({ label }) => label.value)
     if (labels === undefined) continue
@@ -43,7 +42,7 @@ function largestDifference(guide: LinkedGuide, one: ProblemDraft, other: Problem
     if (a === undefined || b === undefined) continue
     let distance = 0
     for (let answer = 0; answer < a.length; answer++) distance += Math.abs((a[answer] ?? 0) - (b[answer] ?? 0)) / 2
-    largest = Math.max(largest, distance)
+    if (distance >= ALIKE_BELOW) return true
   }
-  return largest
+  return false
 }
