@@ -83,6 +83,26 @@ describe('reading a case', () => {
     expect(step.kind).toBe('hand-over')
   })
 
+  describe('where a check shows the same whatever the cause', () => {
+    const alike = lettuceGuide({
+      'problems/slugs.yaml': swap('slime: { yes: usually, no: sometimes }', 'slime: { no: almost always }'),
+      'hosts/lettuce.yaml': swap('no: { hand over: "Holes without slime have many causes." }', 'no: { problem: tipburn }'),
+    })
+    const unseen: readonly (readonly [string, string])[] = [['leaf-top', NOT_SURE], ['leaf-underside', NOT_SURE]]
+
+    it('never asks it by reckoning, however little is known', () => {
+      expect(readCase(guide, lettuceCase(unseen, 'underside'), MAY_DAY).step).toMatchObject({ kind: 'ask', check: 'slime' })
+      expect(readCase(alike, lettuceCase(unseen, 'underside'), MAY_DAY).step.kind).toBe('hand-over')
+    })
+
+    it('never asks it by the tree either, unless an answer leads out of the reckoning', () => {
+      const holes = lettuceCase([['leaf-top', 'ragged holes']])
+      expect(readCase(alike, holes, MAY_DAY).step).not.toMatchObject({ check: 'slime' })
+      const handing = lettuceGuide({ 'problems/slugs.yaml': swap('slime: { yes: usually, no: sometimes }', 'slime: { no: almost always }') })
+      expect(readCase(handing, holes, MAY_DAY).step).toEqual({ kind: 'ask', check: 'slime', by: 'tree' })
+    })
+  })
+
   it('recomputes everything when an early answer is changed', () => {
     const before = readCase(guide, lettuceCase([['leaf-top', 'pale patches'], ['leaf-underside', 'white fuzz']]), MAY_DAY)
     const changed = lettuceCase([['leaf-top', 'ragged holes'], ['leaf-underside', 'white fuzz']])
