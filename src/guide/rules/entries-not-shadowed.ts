@@ -14,8 +14,8 @@ export function entriesNotShadowedRule(context: RuleContext): void {
     for (const name of host.called) {
       const padded = ` ${plain(name.value)} `
       const first = firstWord(padded)
-      const begunSo = names.get(first) ?? new Map<string, Holder[]>()
-      names.set(first, begunSo.set(padded, [...(begunSo.get(padded) ?? []), { host, name }]))
+      const sameFirstWord = names.get(first) ?? new Map<string, Holder[]>()
+      names.set(first, sameFirstWord.set(padded, [...(sameFirstWord.get(padded) ?? []), { host, name }]))
     }
   }
   for (const host of hosts) {
