@@ -42,8 +42,8 @@ for (const { name, width, height } of widths) {
       expect(await page.locator('.reason-list').first().innerText()).toContain('smooth notches from the edge')
       expect(await page.locator('.sources').innerText()).not.toBe('')
       await lookAt(page, 'advice')
-      if (width > 1000) await lookInTheDark(page, 'advice')
-      if (width > 1000) await lookOnPaper(page, 'advice')
+      await lookInTheDark(page, 'advice')
+      await lookOnPaper(page, 'advice')
 
       await page.getByRole('button', { name: /^Change your answer to/ }).first().click()
       await expect.poll(() => page.locator('.answer.marked').innerText()).toMatch(/smooth notches from the edge/i)
@@ -64,8 +64,8 @@ for (const { name, width, height } of widths) {
       // The number to call stands first: nobody should have to scroll past the steps to it.
       expect(order).toEqual(['flag-calls', 'flag-do', 'flag-not'])
       await lookAt(page, 'red-flag')
-      if (width > 1000) await lookInTheDark(page, 'red-flag')
-      if (width > 1000) await lookOnPaper(page, 'red-flag')
+      await lookInTheDark(page, 'red-flag')
+      await lookOnPaper(page, 'red-flag')
       // Nothing of the plant while a child may be in danger, and afterwards no guess from one word.
       await page.getByText('When everyone is safe, you can still ask about the plant.').waitFor()
       expect(await page.locator('.label, .line, .offer').count()).toBe(0)

@@ -46,8 +46,16 @@ async function measure(page: Page, name: string): Promise<void> {
   expect(overflow, `${name} at ${width} px is wider than the window by`).toBeLessThanOrEqual(0)
 }
 
-/** The same in the dark, and with more contrast asked for; afterwards the light is on again. Once a screen: colours do not hang on its width. */
-export async function lookInTheDark(page: Page, name: string): Promise<void> {
+/**
+ * Whether colours and paper are looked at here: once a screen, at the wide window where a story is told at both widths.
+ * A screen that is only a phone's says so.
+ */
+export interface Light { readonly onlyOnPhones?: boolean }
+const isLookedAtElsewhere = (page: Page, { onlyOnPhones = false }: Light) => page.viewportSize()?.width === PHONE && !onlyOnPhones
+
+/** The same in the dark, and with more contrast asked for; afterwards the light is on again. */
+export async function lookInTheDark(page: Page, name: string, light: Light = {}): Promise<void> {
+  if (isLookedAtElsewhere(page, light)) return
   await page.emulateMedia({ colorScheme: 'dark' })
   await lookAt(page, `${name}-dark`)
   await page.emulateMedia({ colorScheme: 'light', contrast: 'more' })
@@ -56,7 +64,8 @@ export async function lookInTheDark(page: Page, name: string): Promise<void> {
 }
 
 /** The same as it would be printed: black on white, and nothing left that can only be pressed. */
-export async function lookOnPaper(page: Page, name: string): Promise<void> {
+export async function lookOnPaper(page: Page, name: string, light: Light = {}): Promise<void> {
+  if (isLookedAtElsewhere(page, light)) return
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' })
   await lookAt(page, `${name}-print`)
   const seen = await page.evaluate(() => {

@@ -26,8 +26,8 @@ for (const { name, width, height } of widths) {
       await twin.setContent(await page.content())
       await lookAt(twin, `plain-${as}`)
       if (everyWay) {
-        if (width > 1000) await lookInTheDark(twin, `plain-${as}`)
-        if (width > 1000) await lookOnPaper(twin, `plain-${as}`)
+        await lookInTheDark(twin, `plain-${as}`)
+        await lookOnPaper(twin, `plain-${as}`)
       }
       await twin.close()
     }

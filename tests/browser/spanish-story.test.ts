@@ -40,7 +40,7 @@ describe('an asker who speaks Spanish, on a phone', { timeout: STORY_MS }, () =>
     await pickTomato(page, guide)
     await page.locator('#check-ask').waitFor()
     await lookAt(page, 'spanish-first-check')
-    await lookInTheDark(page, 'spanish-first-check')
+    await lookInTheDark(page, 'spanish-first-check', { onlyOnPhones: true })
     await answerAsIn(page, guide, casebook(guide, TOMATO))
     await page.locator('.advice').waitFor()
     expect(await page.locator('.advice .kicker').innerText()).toBe('Lo que creemos que es')
@@ -50,7 +50,7 @@ describe('an asker who speaks Spanish, on a phone', { timeout: STORY_MS }, () =>
     expect(await page.locator('.advice .step-title').innerText()).toBe(rot?.name)
     expect(await page.locator('.advice .step-title span[lang="en"]').count()).toBe(rot !== undefined && spanish.untranslated.has(rot.name) ? 1 : 0)
     await lookAt(page, 'spanish-advice')
-    await lookOnPaper(page, 'spanish-advice')
+    await lookOnPaper(page, 'spanish-advice', { onlyOnPhones: true })
 
     // The link, opened by a browser that speaks English: the sheet is in its own language.
     const link = await page.getByRole('link', { name: 'Abrir en una página para imprimir' }).getAttribute('href')
