@@ -2,15 +2,22 @@ import { existsSync } from 'node:fs'
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { CaseView, PhotoKept } from '../../shared/index.js'
+import { makeGuideFolder } from '../guide/guide-folder.js'
+import { lettuceFiles } from '../guide/lettuce-world.js'
 import { type ServiceProcess, startProcess } from '../load/service-process.js'
 import { phoneJpeg } from '../photos/pictures.js'
 import { COMMAND_TIMEOUT_MS, runFrondline } from './run-frondline.js'
 
 let folder: string
 let running: ServiceProcess | null
+let guide: Awaited<ReturnType<typeof makeGuideFolder>>
 const at = (name: string) => join(folder, name)
+
+// What is copied does not hang on how much the guide knows; one host is read in a moment.
+beforeAll(async () => { guide = await makeGuideFolder(lettuceFiles()) })
+afterAll(() => guide.clear())
 
 beforeEach(async () => {
   folder = await mkdtemp(join(tmpdir(), 'frondline-backup-'))
@@ -23,7 +30,7 @@ afterEach(async () => {
 })
 
 async function start(home: string): Promise<ServiceProcess> {
-  running = await startProcess({ FRONDLINE_HOME: at(home) })
+  running = await startProcess({ FRONDLINE_HOME: at(home), FRONDLINE_TREES: guide.trees })
   return running
 }
 
