@@ -52,9 +52,9 @@ export function measureService({ desk, countStreams, token }: Measured): Metrics
   }
   return {
     time: (request, response, next) => {
-      const stop = requests.startTimer()
-      response.once('close', () => {
-        stop({ method: request.method, route: placeOf(request), status: String(response.statusCode) })
+      const start = performance.now()
+      response.on('close', () => {
+        requests.observe({ method: request.method, route: placeOf(request), status: String(response.statusCode) }, (performance.now() - start) / 1000)
       })
       next()
     },

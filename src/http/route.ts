@@ -15,10 +15,10 @@ export interface Passed {
   readonly who: Who
   /** The named parts of the address; each fits its shape. */
   readonly part: (name: PartName) => string
-  /** The language that the sender wants to be spoken to in. */
-  readonly language: Language
-  /** The sender's network address. */
-  readonly address: string
+  /** The language that the sender wants to be spoken to in. Worked out when it is asked for, as most routes do not. */
+  readonly language: () => Language
+  /** The sender's network address. Worked out when it is asked for. */
+  readonly address: () => string
   readonly cookie: SessionCookie
   readonly describeService: () => object
   /** Reads the body as a file, for the routes that take one. */
@@ -62,14 +62,12 @@ interface RouteSpec<Body extends z.ZodType, Query extends z.ZodObject> {
 export function defineRoute<Body extends z.ZodType = z.ZodUndefined, Query extends z.ZodObject = z.ZodObject>(
   method: 'GET' | 'POST', path: string, spec: RouteSpec<Body, Query>,
 ): Route {
-  const bodySchema = spec.body ?? z.undefined()
-  const querySchema = spec.query ?? z.object({})
   return {
     method, path, summary: spec.summary, body: spec.body ?? null, query: spec.query ?? null, reply: spec.reply,
     status: spec.status ?? 200, limit: spec.limit ?? null,
     answer(passed, sentBody, sentQuery) {
-      const query = fitting(querySchema, sentQuery, 'QUERY_DOES_NOT_FIT') as z.output<Query>
-      const body = fitting(bodySchema, sentBody, 'BODY_DOES_NOT_FIT') as z.output<Body>
+      const query = (spec.query === undefined ? {} : fitting(spec.query, sentQuery, 'QUERY_DOES_NOT_FIT')) as z.output<Query>
+      const body = (spec.body === undefined ? undefined : fitting(spec.body, sentBody, 'BODY_DOES_NOT_FIT')) as z.output<Body>
       return spec.handle({ ...passed, body, query })
     },
   }

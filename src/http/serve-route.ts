@@ -38,10 +38,11 @@ export function serveRoute(route: Route, { desk, behindHttps, describeService, f
     const found = new Map(names.map((name) => [name, fittingPart(request, name)]))
     const body = route.body === null || route.body === 'file' ? undefined : await jsonBody(request, response)
     const passed = {
-      desk, who, cookie, language: requestLanguage(request), describeService, guideState, file: () => files.read(request), address: request.ip ?? '',
+      desk, who, cookie, describeService, guideState, file: () => files.read(request),
+      language: () => requestLanguage(request), address: () => request.ip ?? '',
       part: (name: PartName) => found.get(name) ?? missingPart(route, name),
     }
-    const reply = await route.answer(passed, body, request.query)
+    const reply = await route.answer(passed, body, route.query === null ? {} : request.query)
     if (isEventRoute(route)) streams.serve(response, { ...asEvents(reply), isAllowed: () => stillMay(route, desk, cookie) })
     else send(response, route, reply)
   }

@@ -9,7 +9,7 @@ export const caseRoutes: readonly Route[] = [
     summary: 'Opens a case from the asker\'s words; the same key again brings the same case.',
     body: OpenCase, reply: CaseView, status: 201, limit: 'open case',
     // A call is spoken in whatever language the volunteer speaks; that is not the browser's to say.
-    handle: ({ desk, body, who, language }) => desk.openCase(who === null ? { language, ...body } : body, who),
+    handle: ({ desk, body, who, language }) => desk.openCase(who === null ? { language: language(), ...body } : body, who),
   }),
   defineRoute('GET', '/api/cases/:link', {
     summary: 'A case as it stands.',

@@ -7,17 +7,17 @@ export const guideRoutes: readonly Route[] = [
   defineRoute('GET', '/api/region', {
     summary: 'The region: its helpline, districts and units.',
     reply: RegionView,
-    handle: ({ desk, who, language }) => desk.region(spokenTo(who, language)),
+    handle: ({ desk, who, language }) => desk.region(spokenTo(who, language())),
   }),
   defineRoute('GET', '/api/guide/hosts', {
     summary: 'Every plant in the guide.',
     reply: HostRows,
-    handle: ({ desk, who, language }) => desk.hosts(spokenTo(who, language)),
+    handle: ({ desk, who, language }) => desk.hosts(spokenTo(who, language())),
   }),
   defineRoute('GET', '/api/guide/hosts/:host/complaints', {
     summary: 'The complaints that can start a plant\'s tree.',
     reply: ComplaintRows,
-    handle: ({ desk, part, who, language }) => desk.complaints(part('host'), spokenTo(who, language)),
+    handle: ({ desk, part, who, language }) => desk.complaints(part('host'), spokenTo(who, language())),
   }),
   defineRoute('GET', '/api/guide/hosts/:host/problems', {
     summary: 'A plant\'s problems with their advice, in the language asked for; those of every plant for the host "any".',

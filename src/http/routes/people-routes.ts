@@ -9,7 +9,7 @@ export const peopleRoutes: readonly Route[] = [
     summary: 'Signs a person in and sets the session cookie. CODE_NEEDED asks for a one-time code besides.',
     body: SignIn, reply: Me, limit: 'sign in',
     async handle({ desk, body, address, cookie }) {
-      const { member, token, expiresAt } = await desk.signIn(body, address)
+      const { member, token, expiresAt } = await desk.signIn(body, address())
       cookie.give(token, expiresAt)
       return desk.showMe(member)
     },
@@ -50,7 +50,7 @@ export const peopleRoutes: readonly Route[] = [
     summary: 'Changes your password. Every other session of yours ends.',
     body: ChangePassword, reply: Me, limit: 'sign in',
     async handle({ desk, body, cookie, address, member }) {
-      await desk.changePassword(member, body, { token: cookie.token ?? '', address })
+      await desk.changePassword(member, body, { token: cookie.token ?? '', address: address() })
       return desk.showMe(member)
     },
   }),
@@ -65,7 +65,7 @@ export const peopleRoutes: readonly Route[] = [
   defineMemberRoute('POST', '/api/me/codes/start', {
     summary: 'Begins one-time codes (RFC 6238): a secret for your app. Confirm a code to put them in force.',
     body: ConfirmPassword, reply: CodeSecret, limit: 'sign in',
-    handle: ({ desk, body, address, member }) => desk.startCodes(member, body, address),
+    handle: ({ desk, body, address, member }) => desk.startCodes(member, body, address()),
   }),
   defineMemberRoute('POST', '/api/me/codes/confirm', {
     summary: 'Puts one-time codes in force. The recovery codes are shown only now.',
@@ -76,7 +76,7 @@ export const peopleRoutes: readonly Route[] = [
     summary: 'Ends your one-time codes.',
     body: ConfirmPassword, reply: Me, limit: 'sign in',
     async handle({ desk, body, address, cookie, member }) {
-      await desk.stopCodes(member, body, address)
+      await desk.stopCodes(member, body, address())
       // Anew: whether they must set up codes may just have changed.
       const memberNow = cookie.token === null ? null : await desk.memberOfSession(cookie.token)
       return desk.showMe(memberNow ?? member)
