@@ -1,4 +1,6 @@
 import type { Guide } from '../guide/index.js'
+import { ENGLISH } from './languages/en.js'
+import { deniedPlaces } from './meanings.js'
 import { stem } from './stems.js'
 import type { Token } from './tokens.js'
 import { buildPatternIndex, findGroups, type PatternIndex } from './word-pattern.js'
@@ -29,7 +31,7 @@ export function signOfPair({ sets }: DangerSigns, before: number, after: number)
 }
 
 /**
- * The signs that begin at each word, by number.
+ * The signs that begin at each word, by number. A word that is denied tells of nothing: "never licked it".
  * @param tokens words with misspelled words of danger put right
  * @param numberOfWords gives the number of a stem, or of two in a row with a space between, or less than 0 for none
  */
@@ -42,7 +44,9 @@ export function readDangerSigns(signs: DangerSigns, tokens: readonly Token[], nu
     }
   }
   const stems = tokens.map(({ text }) => stem(text))
+  const denied = deniedPlaces(tokens, ENGLISH)
   return stems.map((word, place) => {
+    if (denied.has(place)) return []
     const next = stems[place + 1]
     const words = [numberOfWords(word), next === undefined ? -1 : numberOfWords(`${word} ${next}`)]
     const here = setsAt[place] ?? []
