@@ -44,6 +44,11 @@ describe('stems', () => {
     for (const form of forms) expect(stem(form)).toBe(stem(word))
   })
 
+  it('keeps apart words that only look like forms of one', () => {
+    for (const [one, other] of [['striped', 'stripped'], ['stripes', 'strips'], ['budge', 'budgie']] as const) expect(stem(one)).not.toBe(stem(other))
+    for (const form of ['stripes', 'striped', 'stripy', 'stripey']) expect(stem(form)).toBe(stem('stripe'))
+  })
+
   it('keeps different complaints apart', () => {
     const words = ['leaf', 'spot', 'curl', 'yellow', 'hole', 'wilt', 'drop', 'rot', 'root', 'bud', 'bug', 'stem', 'scab', 'rust', 'brown']
     expect(new Set(words.map(stem)).size).toBe(words.length)
