@@ -322,6 +322,8 @@ export const BESIDE_MENDED: readonly Spoken[] = [
   ['my husband eats an apple a day and today he ate the leaves of a foxglove', ['someone-ate-plant']],
   ['he swears he only licked the foxglove', ['someone-ate-plant']],
   ['my son admits he tried one of the berries by the gate', ['someone-ate-plant']],
+  ['Rose has gone blue she ate the berries', ['trouble-breathing', 'someone-ate-plant']],
+  ['he was pink and now he has gone blue', ['trouble-breathing']],
 ]
 
 /** Calm words that the mended rules must leave alone. */
@@ -357,4 +359,10 @@ export const CALM_BESIDE_MENDED: readonly string[] = [
   'my neighbour says she had lilies last year and the beetles ate them',
   'my husband says they have eaten all the seed potatoes, the mice',
   'deer left the lilies in shreds, the dog barks at them',
+  'my hydrangea was pink and has gone blue',
+  'my red and yellow lupins have turned blue!! I bought named ones, about eight years back',
+  'street tree, leaves yellowing and crispy, falling since july, you could fry an egg on the paving',
+  'pruned my jasmine and it bled milk all down my sleeve',
+  'crusty lumps on the wisteria trunk and now theres wasps all over it licking the leaves',
+  'what happens if the dog was to eat rowan berries? he hasn\'t',
 ]
