@@ -283,6 +283,8 @@ function standingOf(names: HostNames, tokens: readonly Token[], { first, last }:
   const saidBefore = `${textAt(before - 1)} ${said}`
   if (around.thingsOf.has(saidBefore)) return WEIGHTS.hostThing
   if (HOLDERS.has(said) && before === first - 1) return WEIGHTS.hostThing
+  // "Went beetroot": a colour.
+  if (around.colours.has(textAt(last)) && around.becoming.has(textAt(first - 1))) return WEIGHTS.hostThing
   // "the tomatoes are fine", "roses look ok": named to say that they are not meant.
   if (around.being.has(next) && (around.fine.has(textAt(last + 2)) || (around.degrees.has(textAt(last + 2)) && around.fine.has(textAt(last + 3))))) return WEIGHTS.hostNearby
   // "the beans next to it went the same": named for company.

@@ -37,7 +37,7 @@ const COMMON: readonly string[] = `
   market basket bucket racket packet picked licked kicked ticked raised rained ruined trained drained friend family children
   morning evening weather whether either neither neighbor neighbour outside inside beside someone anyone another mother brother
   sister father daughter husband wife about above around almost always never often usually maybe great grate grown grows
-  gardening gardener gardeners squashed squashing early earlier earliest rides ride rode bluish blueish greenish pinkish squished pants tears basic basics basis
+  gardening gardener gardeners squashed squashing early earlier earliest rides ride rode rope ropes belt belts bluish blueish greenish pinkish squished pants tears basic basics basis
   monster monsters arise arises bench benches popular considers considered clever tries tried speech hears arrow arrows pages spelling
   role settling settled panes pane confer peers silly minus captures clearer frees current currently slots chart charts graph theme speeding
   backyard blooming checking completed complete completely contract different differently difference dozen draining fertilize fertilized

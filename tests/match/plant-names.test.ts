@@ -29,6 +29,14 @@ describe('short names', () => {
     expect(matchQuestion(index, words).hosts.map(({ host }) => host)).not.toEqual(expect.arrayContaining([expect.stringMatching(/^(?:squash|pepper|potato)$/u)]))
   })
 
+  it.each([
+    ['the leaves of my hibiscus come out nearly lemon with green lines', 'hibiscus'], ['our jasmine went beetroot in january', 'jasmine'],
+    ['big olive drying up branch by branch, lavender by it is doing the same', 'olive'], ['shoots of the rowan look scorched. neighbours pear is the same', 'rowan'],
+    ['no flowers on the cannas, they share the bed with the runner beans', 'canna'], ['beetles have moved on from the roses to the cannas', 'canna'],
+  ])('step back when they are a colour or another plant that is told of: %s', (words, host) => {
+    expect(hostOf(words)).toBe(host)
+  })
+
   it('step back when they are named for company', () => {
     expect(hostOf('new cucumber leaves are twisted, tomatoes next to it the same')).toBe('cucumber')
     expect(hostOf('tomatoes next to the wall are wilting')).toBe('tomato')

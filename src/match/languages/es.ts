@@ -44,6 +44,8 @@ export const SPANISH: Speech = {
     ]),
     being: both(ENGLISH.names.being, listed('esta estan estaba estaban siguen sigue van va')),
     degrees: both(ENGLISH.names.degrees, listed('muy todos todas bastante la los las perfectamente')),
+    becoming: both(ENGLISH.names.becoming, listed('casi')),
+    colours: both(ENGLISH.names.colours, listed('limon')),
     fine: both(ENGLISH.names.fine, listed('bien sano sana sanos sanas perfecto perfecta perfectos perfectas bonitos bonitas limpios limpias buenas buenos')),
     inPlace: both(ENGLISH.names.inPlace, listed('en por sobre del')),
   },

@@ -31,6 +31,9 @@ export interface AroundNames {
   /** "Are fine": being, how much, and well. */
   readonly being: ReadonlySet<string>
   readonly degrees: ReadonlySet<string>
+  /** "Went beetroot", "nearly lemon": just before the name of a plant that is the name of a colour too, and those names. */
+  readonly becoming: ReadonlySet<string>
+  readonly colours: ReadonlySet<string>
   readonly fine: ReadonlySet<string>
   /** "On the lawn". */
   readonly inPlace: ReadonlySet<string>
