@@ -8,7 +8,7 @@ import { buildLayWords } from './build-lay-words.js'
 import { logLikelihoods } from './likelihoods.js'
 import type { LinkedGuide } from './link.js'
 import { buildTranslations } from './translation/build-translations.js'
-import { PLANT_NAMES, plantNames, spreadHearings, spreadWordSets } from './word-sets.js'
+import { PLANT_NAMES, plantNames, spreadHearings } from './word-sets.js'
 
 /** How common a problem is among a host's complaints, as relative weights. Our judgement; each step is about a factor of three. */
 export const commonnessWeights: Readonly<Record<HowCommon, number>> = { 'very common': 9, common: 3, occasional: 1, rare: 0.3 }
@@ -27,7 +27,6 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
     check: numbersOf(checkDrafts), problem: numbersOf(problemDrafts), host: numbersOf(hostDrafts), redFlag: numbersOf(redFlagDrafts),
   }
   const sets = new Map([...(linked.wordSets?.sets ?? []), [PLANT_NAMES, plantNames(hostDrafts.flatMap(({ called }) => values(called)))] as const])
-  const wordSets = linked.wordSets === null ? new Map<string, readonly string[]>() : new Map([...sets.keys()].map((name) => [name, spreadWordSets([`(${name})`], sets)] as const))
   const redFlags = redFlagDrafts.map((draft, number) => buildRedFlag(draft, number, sets))
   const checks = checkDrafts.map((draft, number) => buildCheck(draft, number, numbers.redFlag))
   const problems = problemDrafts.map((draft, number) => buildProblem(draft, number, numbers, checks))
@@ -45,8 +44,6 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
     commonness: problemDrafts.map(({ hosts: some }) => some.map(({ host, how }) => [host.value, how]).sort()),
     hosts: hosts.map(({ logLikelihood: _derived, commonness: _also, ...meaning }) => meaning),
     redFlags, layWords, casebook,
-    // Sets that no red flag names are still heard beside them.
-    ...(linked.wordSets === null ? {} : { wordSets }),
   }
   return deepFreeze({
     hash: createHash('sha256').update(canonicalJson(content)).digest('hex'),
@@ -56,7 +53,7 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
       language: region.language, districts: region.districts, beside, numbers: region.numbers,
       leastPublicCount: region.leastPublicCount, onDutyMail: region.onDutyMail, targets: region.targets,
     },
-    checks, problems, hosts, redFlags, layWords, wordSets, casebook,
+    checks, problems, hosts, redFlags, layWords, casebook,
     checkNumbers: numbers.check, problemNumbers: numbers.problem, hostNumbers: numbers.host, redFlagNumbers: numbers.redFlag,
   })
 }

@@ -284,8 +284,6 @@ export interface Guide {
   readonly hosts: readonly Host[]
   readonly redFlags: readonly RedFlag[]
   readonly layWords: LayWords
-  /** The sets of words that the red flags share, by name, written out: none names another. */
-  readonly wordSets: ReadonlyMap<string, readonly string[]>
   readonly casebook: readonly WorkedCase[]
   readonly checkNumbers: ReadonlyMap<string, number>
   readonly problemNumbers: ReadonlyMap<string, number>

@@ -13,7 +13,6 @@ import type { HeardFinding, HeardRedFlag, Matched } from './matched.js'
 import { buildMeanings, readTerms } from './meanings.js'
 import { type HeardSubject, hearPlace, hearSubject } from './place.js'
 import { buildProblemWords } from './problem-words.js'
-import { buildDangerScale, type DangerScale, likelyDanger } from './likely-danger.js'
 import { buildRedFlagEars, hearRedFlags, type RedFlagEars } from './red-flags.js'
 import { buildScopeEar, isOutOfScope, type ScopeEar, type ScopeSigns, scopeSigns } from './scope.js'
 import { WEIGHTS } from './score.js'
@@ -25,8 +24,6 @@ export interface MatchIndex {
   readonly speech: Speech
   readonly redFlags: RedFlagEars
   readonly dangerSpelling: DangerSpelling
-  /** Null where dangers are heard by the red flags alone. */
-  readonly dangerScale: DangerScale | null
   readonly hostNames: HostNames
   readonly entries: EntryEars
   readonly kinds: KindEars
@@ -45,7 +42,7 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
   const problems = buildProblemWords(guide, meanings)
   const redFlags = buildRedFlagEars(guide)
   return {
-    speech, redFlags, dangerSpelling: buildDangerSpelling(redFlags), dangerScale: buildDangerScale(guide),
+    speech, redFlags, dangerSpelling: buildDangerSpelling(redFlags),
     hostNames: buildHostNames(guide, speech),
     entries: { meanings, phrases, problems, scratch: makeScratch(phrases), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
     kinds: buildKindEars(guide.layWords, speech),
@@ -88,18 +85,9 @@ export function findingsFor(index: MatchIndex, words: string, host: string): rea
   return hearFindings(index.said, words, weighed, readTerms(index.entries.meanings, weighed), index.hostNumbers.get(host) ?? -1)
 }
 
-/** Emergencies first. Where no red flag tells of one, the words are weighed: people tell of dangers in words that nobody foresaw. */
 function hearDangers(index: MatchIndex, words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
-  const respelled = respelledDanger(index, tokens)
-  const heard = hearRedFlags(index.redFlags, words, respelled)
-  if (index.dangerScale === null || heard.some(isEmergency)) return heard
-  const likely = likelyDanger(index.dangerScale, words, respelled)
-  return likely === null ? heard : [likely, ...heard]
-}
-
-function respelledDanger(index: MatchIndex, tokens: readonly Token[]): readonly Token[] {
   const isWord = (word: string): boolean => index.knownWords.has(word) || index.entries.phrases.words.has(word) || index.speech.stopWords.has(word)
-  return respellDanger(index.dangerSpelling, tokens, isWord)
+  return hearRedFlags(index.redFlags, words, respellDanger(index.dangerSpelling, tokens, isWord))
 }
 
 function isEmergency({ level }: HeardRedFlag): boolean {
@@ -135,12 +123,4 @@ export function scopeIn(index: MatchIndex, words: string): ScopeSigns {
   const ears = { names: index.hostNames, entries: index.entries, kinds: index.kinds }
   const place = hearPlace(ears, words, weighed, terms, (word) => index.knownWords.has(word), 'none')
   return scopeSigns(index.scope, index.entries, weighed, terms, place)
-}
-
-/**
- * What the red flags hear by their patterns alone, and the words as they are weighed besides, for fitting the weights.
- */
-export function dangersIn(index: MatchIndex, words: string): { readonly byPattern: readonly HeardRedFlag[]; readonly tokens: readonly Token[] } {
-  const tokens = respelledDanger(index, tokenize(words))
-  return { byPattern: hearRedFlags(index.redFlags, words, tokens), tokens }
 }

@@ -115,8 +115,6 @@ export const WEIGHTS = {
   nodesWeighed: 200,
   /** A question that is less likely than this to be for a plant helpline is out of scope. 0.2 to 0.5: rather hear an errand than refuse a plant. */
   scopeLeast: 0.3,
-  /** From so sure on, as the logarithm of the odds, words tell of a danger though no red flag is heard in them. */
-  dangerLeast: 0.7,
   /** Entries below this are noise. */
   entryLeast: 0.1,
   /** Longest lists given back. */
