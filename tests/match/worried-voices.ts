@@ -324,6 +324,8 @@ export const BESIDE_MENDED: readonly Spoken[] = [
   ['my son admits he tried one of the berries by the gate', ['someone-ate-plant']],
   ['Rose has gone blue she ate the berries', ['trouble-breathing', 'someone-ate-plant']],
   ['he was pink and now he has gone blue', ['trouble-breathing']],
+  ['what has my toddler been eating, there are berries in his mouth', ['someone-ate-plant']],
+  ['someones been chewing the oleander, my little one has leaf in his teeth', ['someone-ate-plant']],
 ]
 
 /** Calm words that the mended rules must leave alone. */
@@ -365,4 +367,8 @@ export const CALM_BESIDE_MENDED: readonly string[] = [
   'pruned my jasmine and it bled milk all down my sleeve',
   'crusty lumps on the wisteria trunk and now theres wasps all over it licking the leaves',
   'what happens if the dog was to eat rowan berries? he hasn\'t',
+  'the leaves began to curl, so I gave them some plant fertilizer',
+  'someone\'s been gnawing at the kale. they have eaten half of it, and the peas aren\'t safe either',
+  'I can\'t figure out what has been eating my plants. it seems to eat cabbages',
+  'big dark lumps on the stems of the cherry. the nursery gave us something to spray on it',
 ]
