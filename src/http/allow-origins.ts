@@ -17,8 +17,9 @@ export function allowOrigins(origins: readonly string[]): RequestHandler {
       next()
       return
     }
-    response.vary('Origin')
-    const origin = request.get('origin')
+    // The first to say what an answer depends on, so there is nothing to add to.
+    response.setHeader('vary', 'Origin')
+    const { origin } = request.headers
     if (origin === undefined || !allowed.has(origin)) {
       next()
       return

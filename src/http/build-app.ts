@@ -51,7 +51,7 @@ export function buildApp({
   if (settings.behindHttps) app.set('trust proxy', ['loopback', 'linklocal', 'uniquelocal'])
 
   if (metrics !== undefined) app.use(metrics.time)
-  app.use(logRequests(log, app))
+  logRequests(app, log)
   app.use(safeHeaders(settings.behindHttps))
   app.use(allowOrigins(settings.panelOrigins))
 

@@ -21,7 +21,7 @@ export function sessionCookie(request: Request, response: Response, behindHttps:
   const name = sessionCookieName(behindHttps)
   const attributes = { httpOnly: true, sameSite: 'strict', secure: behindHttps, path: '/' } as const
   return {
-    token: cookieNamed(request.get('cookie') ?? '', name),
+    token: cookieNamed(request.headers.cookie ?? '', name),
     give: (token, expiresAt) => void response.cookie(name, token, { ...attributes, expires: expiresAt }),
     takeBack: () => void response.clearCookie(name, attributes),
   }
@@ -29,6 +29,7 @@ export function sessionCookie(request: Request, response: Response, behindHttps:
 
 /** The value of a cookie in a Cookie header, or null. Tokens are base64url, so nothing needs decoding. */
 export function cookieNamed(header: string, name: string): string | null {
+  if (header === '') return null
   for (const pair of header.split(';')) {
     const [key, value] = pair.split('=', 2)
     if (key?.trim() === name && value !== undefined && /^[A-Za-z0-9_-]+$/.test(value.trim())) return value.trim()
