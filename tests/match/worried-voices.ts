@@ -326,6 +326,14 @@ export const BESIDE_MENDED: readonly Spoken[] = [
   ['he was pink and now he has gone blue', ['trouble-breathing']],
   ['what has my toddler been eating, there are berries in his mouth', ['someone-ate-plant']],
   ['someones been chewing the oleander, my little one has leaf in his teeth', ['someone-ate-plant']],
+  ['the kids ate yew berries so I gave them some water', ['someone-ate-plant']],
+  ['my two ate laburnum pods, gave them some food, what is my next step', ['someone-ate-plant']],
+  ['the dog was all over it licking the lily pollen', ['pet-ate-plant']],
+  ['cat sat on it licking the lily', ['pet-ate-plant']],
+  ['we were to eat these mushrooms tonight, are they ok', ['about-to-eat']],
+  ['he has taken some of the foxglove, as if someone has taken poison', ['someone-ate-plant']],
+  ['branches snapping and falling in the road from the old ash', ['tree-hazard']],
+  ['someones been eating the yew berries and my boy is being sick', ['someone-ate-plant']],
 ]
 
 /** Calm words that the mended rules must leave alone. */
