@@ -1,6 +1,7 @@
-import { CANT_LOOK, type Check, type Effort, type Guide, type Host, NOT_SURE } from '../guide/index.js'
-import { LEAST_FINDINGS, LEAST_LAST_LOOK_BITS, LIKELY_SHARE, MOST_CHECKS, MOST_LAST_LOOKS, MOST_NOT_LISTED_FOR_LAST_LOOK } from './bars.js'
+import { CANT_LOOK, type Check, type Effort, type Guide, NOT_SURE } from '../guide/index.js'
+import { LEAST_FINDINGS, LEAST_LAST_LOOK_BITS, MOST_CHECKS, MOST_LAST_LOOKS, MOST_NOT_LISTED_FOR_LAST_LOOK } from './bars.js'
 import type { Evidence } from './evidence.js'
+import { isGraveLikely } from './grave.js'
 import { countLooks } from './looks.js'
 import type { Offer } from './open-checks.js'
 import type { Sighting } from './sightings.js'
@@ -36,11 +37,4 @@ export function lastLook({ guide, evidence, walk: { host, path }, sightings, sha
   if (beyond.length >= MOST_LAST_LOOKS) return null
   const best = open.find(({ check, gainBits }) => EASY.includes(check.effort) && gainBits >= LEAST_LAST_LOOK_BITS)
   return best?.check ?? null
-}
-
-function isGraveLikely(guide: Guide, host: Host, shares: Float64Array): boolean {
-  return shares.some((share, row) => {
-    const cost = guide.problems[host.problems[row] ?? -1]?.cost
-    return share >= LIKELY_SHARE && (cost === 'regulated' || cost === 'dangerous')
-  })
 }

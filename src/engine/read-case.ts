@@ -2,6 +2,7 @@ import type { Check, Guide, Host, NodeName, Problem, RedFlagId } from '../guide/
 import { bars, earlyBar, LEAST_FINDINGS, LEAST_SHARE_OF_TREE, LEAST_SHARE_OF_WATCH, MOST_CHECKS, MOST_EXTRA_CHECKS, SHORT_PATH } from './bars.js'
 import { Belief } from './belief.js'
 import { complaintWeights } from './complaint.js'
+import { confirmingLook, holdsAfterLooks } from './confirming-look.js'
 import { differentialOf } from './differential.js'
 import type { Evidence, Setting } from './evidence.js'
 import { handOverReasons } from './hand-over-reasons.js'
@@ -172,7 +173,13 @@ function planStep(state: CaseState): Step {
   const passes = (bar: (cost: Problem['cost']) => number): boolean => leading !== null && share >= bar(leading.cost)
   // Nothing is concluded on the complaint alone: it may have been taken for another.
   const conclusion = leading === null || sightings.length === 0 ? null : { kind: 'conclude', problem: leading.id } as const
-  if (conclusion !== null && (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar) && !mustAskFirst(host, stand, leading) && !host.isOfAnyPlant)) return conclusion
+  if (conclusion !== null && leading !== null) {
+    if (isAtEnd ? passes((cost) => bars[cost]) : sightings.length >= LEAST_FINDINGS && passes(earlyBar) && !mustAskFirst(host, stand, leading) && !host.isOfAnyPlant) {
+      const confirming = isSpent ? null : confirmingLook(state, leading, row)
+      return confirming === null ? conclusion : { kind: 'ask', check: confirming.id, by: 'gain' }
+    }
+    if (holdsAfterLooks(state, leading, row)) return conclusion
+  }
   // A check that may raise a red flag is still asked: it is there for safety's sake.
   if (ask?.answers.some(({ redFlag }) => redFlag !== null) !== true && isOutOfSight(evidence, open)) return handOver(state, handOverReasons['out of sight'])
   if (!isSpent && stand.kind === 'node' && ask !== undefined && treeStillFits(host, stand.node, state.shares) && canChangeOutcome(state, stand.node, ask)) {

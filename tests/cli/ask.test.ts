@@ -44,9 +44,9 @@ describe('frondline ask', { timeout: COMMAND_TIMEOUT_MS }, () => {
   })
 
   it('takes back the last answer with b, and the whole way to the first check', async () => {
-    const { out } = await ask(['something on the leaves', '1', '1', 'b', 'b', '3'])
+    const { out } = await ask(['something on the leaves', '1', '1', 'b', 'b', '3', '3'])
     expect(times(out, `${TOP}\n`)).toBe(3)
-    expect(times(out, UNDER)).toBe(1)
+    expect(times(out, UNDER)).toBe(2) // once taken back, once to confirm
     expect(out).toContain('Most likely: A tipburn')
   })
 

@@ -94,14 +94,16 @@ describe('what goes with an ending', () => {
   })
 
   /** Brown edges mean tipburn, mostly; downy mildew shows them too, as often as `browned` says. */
-  const browning = (browned: string): Guide => lettuceGuide({
+  const browning = (browned: string, more: Parameters<typeof lettuceGuide>[0] = {}): Guide => lettuceGuide({
+    ...more,
     'problems/downy-mildew.yaml': swap('pale patches: almost always', `pale patches: sometimes, brown edges: ${browned}`),
     'problems/tipburn.yaml': all(swap('nothing: almost always', 'nothing: always'), swap('lettuce: common', 'lettuce: very common')),
   })
   const brown: readonly (readonly [string, string])[] = [['leaf-top', 'brown edges']]
 
   it('says which answer not yet given would change the conclusion', () => {
-    const guide = browning('as often as not')
+    // A look that takes more than a moment is not asked to confirm what is likely; it is told of.
+    const guide = browning('as often as not', { 'checks/leaf-underside.yaml': swap('effort: glance', 'effort: dig') })
     const { step, turns } = readCase(guide, lettuceCase(brown), MAY_DAY)
     expect(step).toEqual({ kind: 'conclude', problem: 'tipburn' })
     expect(turns).toContainEqual({ check: 'leaf-underside', answer: 'white fuzz', to: 'downy-mildew' })
