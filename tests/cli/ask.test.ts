@@ -46,7 +46,7 @@ describe('frondline ask', { timeout: COMMAND_TIMEOUT_MS }, () => {
   it('takes back the last answer with b, and the whole way to the first check', async () => {
     const { out } = await ask(['something on the leaves', '1', '1', 'b', 'b', '3', '3'])
     expect(times(out, `${TOP}\n`)).toBe(3)
-    expect(times(out, UNDER)).toBe(2) // once taken back, once to confirm
+    expect(times(out, UNDER)).toBe(3) // once taken back, once to confirm, once as a reason
     expect(out).toContain('Most likely: A tipburn')
   })
 
