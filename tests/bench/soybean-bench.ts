@@ -1,6 +1,6 @@
 /**
- * The engine on cases that nobody here made (soybean, see tests/external/soybean/README.md), ten folds. The misread rate
- * and the ending of a fold are chosen inside its nine training parts by an inner split (soybean-choice.ts). How the procedure
+ * The engine on cases that nobody here made (soybean, see tests/external/soybean/README.md), ten folds. The ending
+ * of a fold is chosen inside its nine training parts by inner splits (soybean-choice.ts). How the procedure
  * itself came about, and every run of it, stands in that README. SOYBEAN_SPLIT=77 takes another split.
  */
 import { brierScore, calibrationError, logLoss, mean, reliabilityBins } from '../../src/engine/index.js'
@@ -32,7 +32,7 @@ export async function soybeanBench(json: boolean): Promise<void> {
   const parts = splitInTen(data, seed)
   const folds = Array.from({ length: 10 }, (_, part) => {
     const fold = makeFold(data, parts, part)
-    process.stderr.write(`fold ${part + 1} of 10: misread ${fold.misread}, bars ${fold.ending.early} and ${fold.ending.last}, least worth ${fold.ending.leastWorth}\n`)
+    process.stderr.write(`fold ${part + 1} of 10: bars ${fold.ending.early} and ${fold.ending.last}, least worth ${fold.ending.leastWorth}\n`)
     return fold
   })
   const spoils: readonly (readonly [string, number, number])[] = [
@@ -57,7 +57,7 @@ export async function soybeanBench(json: boolean): Promise<void> {
     }
     process.stderr.write(`${name}: done\n`)
   }
-  if (json) process.stdout.write(`${JSON.stringify({ split: seed, folds: folds.map(({ ending, misread }) => ({ ...ending, misread })), rows, bins }, null, 2)}\n`)
+  if (json) process.stdout.write(`${JSON.stringify({ split: seed, folds: folds.map(({ ending }) => ending), rows, bins }, null, 2)}\n`)
   else print(rows, bins)
 }
 

@@ -1,6 +1,6 @@
 import { type Ending, endingAt, isConcluded, type Play, standAt } from './soybean-play.js'
 
-/** The plays of the training cases under one misread rate: as recorded, and with one answer in twenty wrong. */
+/** The plays of the training cases: as recorded, and with one answer in twenty wrong. */
 export interface Plays {
   readonly clean: readonly Play[]
   readonly flipped: readonly Play[]
@@ -19,20 +19,18 @@ const WEIGHT_OF_RESOLVED = 4
 const WEIGHT_OF_CHECK = 0.2
 
 /**
- * Chooses the misread rate and the ending with the greatest sum of two shares: right among the resolved as recorded, and first
- * choice right with one answer in twenty wrong; less what is short of the aims. A sum of smooth marks and no threshold for *right*:
- * endings that hardly differ then hardly differ in rank either.
+ * Chooses the ending with the greatest sum of two shares: right among the resolved as recorded, and first choice right with one
+ * answer in twenty wrong; less what is short of the aims. A sum of smooth marks and no threshold for *right*: endings that hardly
+ * differ then hardly differ in rank either.
  */
-export function chooseEnding(tried: readonly { readonly misread: number; readonly plays: Plays }[]): { misread: number; ending: Ending } {
-  let best: { misread: number; ending: Ending; marks: number } | undefined
-  for (const { misread, plays } of tried) {
-    for (const ending of endings()) {
-      const marks = marksOf(plays, ending)
-      if (best === undefined || marks > best.marks) best = { misread, ending, marks }
-    }
+export function chooseEnding(plays: Plays): Ending {
+  let best: { ending: Ending; marks: number } | undefined
+  for (const ending of endings()) {
+    const marks = marksOf(plays, ending)
+    if (best === undefined || marks > best.marks) best = { ending, marks }
   }
-  if (best === undefined) throw new Error('There is at least one misread rate to choose from.')
-  return { misread: best.misread, ending: best.ending }
+  if (best === undefined) throw new Error('There is at least one ending to choose from.')
+  return best.ending
 }
 
 function* endings(): Generator<Ending> {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { Belief, type DescribedCases, learnModel, seededRandom } from '../../src/engine/index.js'
+import { Belief, type DescribedCases, type Learnt, learnModel, seededRandom } from '../../src/engine/index.js'
 
 const options = { looseness: 'fit', profileCases: 1, smoothing: 0.5, misread: 0.03, notListed: 0.01 } as const
 
@@ -92,5 +92,60 @@ describe('a model learnt from cases', () => {
     const { looseness } = learnModel(cases(200), { ...options, smoothing: 'fit' })
     expect(looseness[2]).toBe(1)
     expect(looseness[1]).toBeLessThan(0.7)
+  })
+
+  describe('under several misread rates', () => {
+    const rates = [{ rate: 0.01, share: 0.7 }, { rate: 0.1, share: 0.3 }]
+    /** P(problem, answers) of each problem: prior × Σ rows. */
+    const joint = ({ model, logPriors }: Learnt, answers: readonly number[]): number[] => {
+      const sums = new Array<number>(model.problems).fill(0)
+      for (let row = 0; row < model.rows; row++) {
+        const problem = model.problemOfRow[row] ?? 0
+        const log = model.checks.reduce((sum, check, place) => sum + (check.log[row * check.answers + (answers[place] ?? 0)] ?? 0), (logPriors[problem] ?? 0) + (model.logRowShare[row] ?? 0))
+        sums[problem] = (sums[problem] ?? 0) + Math.exp(log)
+      }
+      return sums
+    }
+
+    it('foretells answers by the mean of what each rate foretells', () => {
+      const made = cases(60)
+      const [careful, careless, both] = [0.01, 0.1, rates].map((misread) => learnModel(made, { ...options, looseness: 0.3, misread }))
+      if (careful === undefined || careless === undefined || both === undefined) throw new Error('Three models were learnt.')
+      for (const answers of [[0, 0, 0], [0, 1, 2], [1, 1, 1], [1, 0, 2]]) {
+        const [first, second] = [joint(careful, answers), joint(careless, answers)]
+        joint(both, answers).forEach((share, problem) => { expect(share).toBeCloseTo(0.7 * (first[problem] ?? 0) + 0.3 * (second[problem] ?? 0), 12) })
+        const belief = new Belief(both.model)
+        belief.start(both.logPriors)
+        answers.forEach((answer, check) => { belief.see(check, answer) })
+        const sum = joint(both, answers).reduce((total, share) => total + share, 0)
+        joint(both, answers).forEach((share, problem) => { expect(belief.shares()[problem]).toBeCloseTo(share / sum, 10) })
+      }
+    })
+
+    it('trusts a case less that fits in all but one answer', () => {
+      // Problem 0 always shows the first answer, problem 1 the other. A rate m gives the odd answer m/2 of two, so with e = 0.005
+      // and 0.05 two answers for problem 0 and one against have the odds Σ share (1 − e)² e ÷ Σ share (1 − e) e²
+      // = (0.7 · 0.00495013 + 0.3 · 0.045125) ÷ (0.7 · 0.000024875 + 0.3 · 0.002375) = 0.01700259 ÷ 0.00072991 = 23.294: 95.88 %.
+      // At the mean rate, 0.037, they are 0.9815 ÷ 0.0185 = 53.05: 98.15 %.
+      const made: DescribedCases = { answers: [2, 2, 2], problems: 2, cases: [0, 1].map((answer) => ({ problem: answer, answers: Int8Array.from([answer, answer, answer]) })) }
+      const claimed = (misread: number | typeof rates): number => {
+        const { model, logPriors } = learnModel(made, { ...options, looseness: 0, smoothing: 0, misread, notListed: 1e-9 })
+        const belief = new Belief(model)
+        belief.start(logPriors)
+        ;[0, 0, 1].forEach((answer, check) => { belief.see(check, answer) })
+        return belief.shares()[0] ?? 0
+      }
+      expect(claimed(rates)).toBeCloseTo(0.95884, 4)
+      expect(claimed(0.037)).toBeCloseTo(0.98150, 4)
+    })
+
+    it('is the model of one rate when there is but one', () => {
+      const [alone, listed] = [0.03, [{ rate: 0.03, share: 1 }]].map((misread) => learnModel(cases(40), { ...options, misread }))
+      expect(listed).toEqual(alone)
+    })
+
+    it('says so when there is none', () => {
+      expect(() => learnModel(cases(10), { ...options, misread: [] })).toThrow('at least one misread rate')
+    })
   })
 })

@@ -53,21 +53,21 @@ describe('the choice of an ending', () => {
 
   it('asks on when concluding early would be wrong too often', () => {
     const clean = [...Array.from({ length: 30 }, () => quick), late(1), late(1)]
-    expect(chooseEnding([{ misread: 0.03, plays: { clean, flipped: clean } }]).ending.early).toBeGreaterThan(0.88)
+    expect(chooseEnding({ clean, flipped: clean }).early).toBeGreaterThan(0.88)
   })
 
-  it('takes the misread rate that is right more often when answers are wrong', () => {
-    const plays = (flipped: Play) => ({ clean: [quick], flipped: [flipped] })
-    const wrong: Play = { truth: 1, stands: quick.stands }
-    expect(chooseEnding([{ misread: 0.03, plays: plays(wrong) }, { misread: 0.05, plays: plays(quick) }]).misread).toBe(0.05)
+  it('asks on when that finds out a wrong answer, though all goes well as recorded', () => {
+    const foundOut: Play = { truth: 1, stands: [0.6, 0.9, 0.2, 0.02].map((first) => stand(first, 0.5)) }
+    expect(chooseEnding({ clean: [quick], flipped: [foundOut] }).early).toBeGreaterThan(0.9)
+    expect(chooseEnding({ clean: [quick], flipped: [quick] }).early).toBeLessThanOrEqual(0.9)
   })
 
   it('keeps enough cases resolved, even where fewer would be right more often', () => {
     // Of a hundred, 88 are sure at once and right; the other twelve end at 0.7, three in four of them right.
     const unsure = (truth: number): Play => ({ truth, stands: [stand(0.6, 0.5), stand(0.7, 0.5)] })
     const clean = [...Array.from({ length: 88 }, () => quick), ...Array.from({ length: 9 }, () => unsure(0)), ...Array.from({ length: 3 }, () => unsure(1))]
-    expect(chooseEnding([{ misread: 0.03, plays: { clean, flipped: clean } }]).ending.last).toBeLessThanOrEqual(0.7)
+    expect(chooseEnding({ clean, flipped: clean }).last).toBeLessThanOrEqual(0.7)
     const enough = [...clean, ...Array.from({ length: 60 }, () => quick)]
-    expect(chooseEnding([{ misread: 0.03, plays: { clean: enough, flipped: enough } }]).ending.last).toBeGreaterThan(0.7)
+    expect(chooseEnding({ clean: enough, flipped: enough }).last).toBeGreaterThan(0.7)
   })
 })
