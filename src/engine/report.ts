@@ -27,6 +27,8 @@ export interface HostReport {
    * every problem for sure with fewer on average (source coding theorem: Shannon 1948, Bell System Technical Journal 27, section 9, from memory).
    */
   readonly leastChecks: number
+  /** What a check that was asked told on average, in bits; the bound supposes log2 of the most answers. */
+  readonly bitsACheck: number
   /** Share of cases in which the true problem leads at the end, concluded or not. */
   readonly accuracy: number
   readonly concluded: number
@@ -91,6 +93,7 @@ export function reportHost(guide: Guide, host: Host, cases: number, random: Rand
     treeRight: mean(played.map(({ treeEnd, made }) => (treeEnd === made.row ? 1 : 0))),
     engineChecks: mean(played.map(({ asked }) => asked.length)),
     leastChecks: capacity === 0 ? 0 : entropyBits(host.commonness) / capacity,
+    bitsACheck: sumOf(bits) / Math.max(1, sumOf(times)),
     accuracy: mean(played.map(({ leading, made }) => (leading === made.row ? 1 : 0))),
     concluded: concluded.length / Math.max(1, played.length),
     rightWhenConcluded: mean(concluded.map((one) => (one.concluded === one.made.row ? 1 : 0))),
@@ -106,6 +109,10 @@ export function reportHost(guide: Guide, host: Host, cases: number, random: Rand
     }).filter((one) => one.cases > 0).sort((a, b) => a.right - b.right).slice(0, 5),
     longest: Math.max(0, ...played.map(({ asked }) => asked.length)),
   }
+}
+
+function sumOf(numbers: Float64Array): number {
+  return numbers.reduce((sum, one) => sum + one, 0)
 }
 
 function inseparablePairs(guide: Guide, host: Host): [string, string][] {

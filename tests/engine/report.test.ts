@@ -41,6 +41,13 @@ describe('the report of a host', () => {
     expect(report.engineChecks).toBeGreaterThan(report.leastChecks)
   })
 
+  it('says what a check tells on average: less than all that three answers could tell', () => {
+    expect(report.bitsACheck).toBeGreaterThan(0.3)
+    expect(report.bitsACheck).toBeLessThan(Math.log2(3))
+    // All that was told is no more than there was to tell.
+    expect(report.bitsACheck * report.engineChecks).toBeLessThan(Math.log2(3) + 0.4)
+  })
+
   it('claims about what it earns', () => {
     expect(report.accuracy).toBeGreaterThan(0.85)
     expect(report.calibrationError).toBeLessThan(0.08)

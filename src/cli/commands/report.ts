@@ -1,6 +1,6 @@
 import { Command } from 'commander'
 import { reportHost, type HostReport, seededRandom } from '../../engine/index.js'
-import { closestNames, suggest } from '../../guide/index.js'
+import { closestNames, MISREAD_RATE, suggest } from '../../guide/index.js'
 import { DEFAULT_TREES, requireGuide } from '../guide-option.js'
 import { notice, print } from '../terminal.js'
 
@@ -33,6 +33,9 @@ export function reportCommand(): Command {
     })
 }
 
+/** Above this many times the bound the report says why. */
+const MOST_TIMES = 1.5
+
 function lines(report: HostReport): string[] {
   const share = (value: number): string => `${(100 * value).toFixed(1)} %`
   const ratio = report.engineChecks / report.leastChecks
@@ -40,6 +43,7 @@ function lines(report: HostReport): string[] {
     `${report.host}: ${report.problems} problems, ${report.checks} checks, ${report.cases} made-up cases`,
     ...(report.passedOn === 0 ? [] : [`  passed on         ${share(report.passedOn)} to another host's tree; the rest is about the others`]),
     `  checks asked      tree ${report.treeChecks.toFixed(2)}   engine ${report.engineChecks.toFixed(2)}   at least ${report.leastChecks.toFixed(2)} (${ratio.toFixed(2)} times; longest case ${report.longest})`,
+    ...(ratio <= MOST_TIMES ? [] : [`  why more          a check asked tells ${report.bitsACheck.toFixed(2)} bits on average: plants with one trouble do not all look alike, and ${(100 * MISREAD_RATE).toFixed(0)} % of answers are taken to be misread`]),
     `  right             tree ${share(report.treeRight)}   engine's first ${share(report.accuracy)}   when concluded ${share(report.rightWhenConcluded)} of ${share(report.concluded)}   wrong and sure ${share(report.wrongAndSure)}`,
     `  calibration       gap ${share(report.calibrationError)}   Brier ${report.brier.toFixed(3)}   log loss ${report.logLoss.toFixed(3)}`,
     `  claimed → right   ${report.bins.map(({ claimed, right, count }) => `${share(claimed)} → ${share(right)} (${count})`).join(', ')}`,
