@@ -6,7 +6,7 @@ import type { EntryCandidate, HostCandidate } from './matched.js'
 import type { Term } from './meanings.js'
 import { tidyScore, WEIGHTS } from './score.js'
 import { subjectFeatures, type SubjectFeatures } from './subject-features.js'
-import { A_PLANT, type OwnWords, SUBJECTS, subjectShares } from './subjects.js'
+import { A_PLANT, isToldOf, type OwnWords, SUBJECTS, subjectShares } from './subjects.js'
 import type { Token } from './tokens.js'
 
 /** The plants and complaints heard, best first. */
@@ -94,11 +94,16 @@ export function hearPlace(
  * poisonous is asked of the plant's own tree where there is one, unless the tree for poisons knows that very plant.
  */
 function mostLikely({ settling, own, features }: HeardSubject, shares: ReadonlyMap<string, number>): string {
-  const [subject, share] = [...shares].reduce((best, one) => (one[1] > best[1] ? one : best), [A_PLANT, 0] as [string, number])
+  // Where some plant is named, a window, a house or a colour beside it is no subject; elsewhere odd words may be all there is.
+  const aPlantIsNamed = settling.length > 0 || features.has('other plant') || features.has('only some plant')
+  const [subject, share] = [...shares].filter(([one]) => !aPlantIsNamed || isToldOf(one, features, own))
+    .reduce((best, one) => (one[1] > best[1] ? one : best), [A_PLANT, 0] as [string, number])
   // "My shrub" is a plant too, though nobody says which: words for the soil and the weather beside it are mostly in passing.
   const unnamed = features.has('other plant') || (subject === CONDITIONS && features.has('only some plant'))
   if (settling.length === 0 && !unnamed) return subject
   if (share < WEIGHTS.subjectDespitePlant) return A_PLANT
+  // "My gardenia drops its buds, its soil is moist": the soil is that of a plant, though no tree stands for it.
+  if (subject === CONDITIONS && settling.length === 0 && features.has('other plant') && !features.has('everything')) return A_PLANT
   if (subject === POISONS && features.has('plant') && (own.get(POISONS)?.name ?? 0) === 0) return A_PLANT
   return subject
 }

@@ -31,4 +31,22 @@ export function subjectShares(features: SubjectFeatures, own: ReadonlyMap<string
   return new Map(raised.map(([subject, value]) => [subject, value / sum]))
 }
 
+/**
+ * False for a subject of which no word is heard: neither a name of its own nor a word of its kinds. The side of a house
+ * and a window are told of in many letters, and are no insect yet.
+ */
+export function isToldOf(subject: string, features: SubjectFeatures, own: ReadonlyMap<string, OwnWords>): boolean {
+  const kinds = TOLD_BY.get(subject)
+  return kinds === undefined || (own.get(subject)?.name ?? 0) > 0 || kinds.some((kind) => features.has(kind))
+}
+
 const BASE = 'base'
+
+/** Kinds of words without one of which the subject is not told of. */
+const TOLD_BY: ReadonlyMap<string, readonly string[]> = new Map([
+  ['insect-found', ['insects', 'pests of plants', 'swarms and nests', 'insect looks', 'bites', 'stores']],
+  ['poison-plant', ['poison', 'fungi and berries', 'eats', 'small people', 'bites']],
+  ['unwanted-plant', ['weeds', 'weed ways', 'names it']],
+  ['garden-conditions', ['soil', 'soil tests', 'wet places', 'weather', 'everything', 'spoilers']],
+  ['wildlife-damage', ['wild animals', 'tame animals', 'animal signs', 'digs', 'eats', 'keeps out']],
+])

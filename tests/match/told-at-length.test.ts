@@ -21,6 +21,17 @@ describe('a letter of many words', () => {
     expect(hostOf(words)).toBe(host)
   })
 
+  // All of these name a plant without a tree or no plant at all, beside a word that is at home in another tree.
+  it.each([
+    'Can you think of a tall narrow shrub that would hide me from the windows of the house behind? My garden is only a small yard.',
+    'The bushes at the side of our house look poorly, what would you suggest?',
+    'My gardenia lives in a pot in half shade and its buds fall before they open. I keep the soil damp and never wet. What does it want?',
+    'I planted a hellebore last winter and it did not live. What kind of soil should it have had?',
+    'The fragrant daphne is in flower but a lot of its leaves are pale. Does it want manure, or feed for acid soil?',
+  ])('is not about a window, a house, soil or a colour that stands beside its plant: %s', (words) => {
+    expect(hostOf(words)).toBe('unknown-plant')
+  })
+
   it('lets each kind of word tell less than a line does', () => {
     const line = 'the soil is like concrete'
     const letter = `${line} ${'and so I came home again and sat down for a while '.repeat(6)}`
