@@ -11,6 +11,8 @@ import { buildPatternIndex, findGroups, type PatternIndex } from './word-pattern
 /** What tells questions for a plant helpline from others. */
 export interface ScopeEar {
   readonly errands: PatternIndex
+  /** Asking for advice in the words of an errand: "do you have any ideas". */
+  readonly advice: PatternIndex
 }
 
 /** What it is judged by whether a question is for a plant helpline. All are 0 to 1. */
@@ -33,8 +35,17 @@ export interface ScopeSigns {
 }
 
 /** Makes the guide's errands ready. Small words count: "buy a" is not heard in every "buy". */
-export function buildScopeEar({ errands }: LayWords): ScopeEar {
-  return { errands: buildPatternIndex([errands], 'kept') }
+export function buildScopeEar({ errands, kinds }: LayWords): ScopeEar {
+  return { errands: buildPatternIndex([errands], 'kept'), advice: buildPatternIndex([kinds.get(ADVICE) ?? []], 'kept') }
+}
+
+/** The kind of words that take an errand back. */
+const ADVICE = 'asks advice'
+
+/** True where an errand is told that is not the asking for advice in its words. */
+function isErrand(ear: ScopeEar, tokens: readonly Token[]): boolean {
+  const advice = [...findGroups(tokens, ear.advice).values()].flat()
+  return [...findGroups(tokens, ear.errands).values()].flat().some(({ first, last }) => !advice.some((asked) => asked.first <= last && asked.last >= first))
 }
 
 /** Reads from a question what its scope is judged by. */
@@ -53,7 +64,7 @@ export function scopeSigns(ear: ScopeEar, { phrases, problems }: EntryEars, toke
     known: telling.length === 0 ? 0 : known.length / telling.length,
     talk: Math.min(1, talk / MUCH_TALK),
     kinds: Math.min(1, KINDS.filter((kind) => features.has(kind)).length / MANY_KINDS),
-    errand: findGroups(tokens, ear.errands).size > 0 ? 1 : 0,
+    errand: isErrand(ear, tokens) ? 1 : 0,
   }
 }
 

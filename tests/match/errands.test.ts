@@ -17,6 +17,16 @@ describe('errands, small talk and other languages', () => {
     expect(outOfScope(words)).toBe(false)
   })
 
+  it.each([
+    'have you any ideas for keeping deer out of my rose garden', 'do you have any suggestions for badgers that dig up the grass', 'can you recommend a treatment for the white fluff on my apple',
+  ])('are not heard where advice is asked in their words: %s', (words) => {
+    expect(outOfScope(words)).toBe(false)
+  })
+
+  it.each(['do you have any lawn mowers', 'have you any ideas where i can hire a mower'])('are heard beside such words: %s', (words) => {
+    expect(outOfScope(words)).toBe(true)
+  })
+
   it.each(['our rose has yellow leaves with black spots, do you sell a spray', 'are you open, my tomatoes have black spots on the leaves', 'molehills!!!', 'dandelions in the drive', 'leaves are curling and sticky'])(
     'do not hide a plainly told complaint, nor does want of a plant: %s', (words) => {
       expect(outOfScope(words)).toBe(false)
