@@ -338,5 +338,5 @@ const HOLDERS = listed('window flower planter letter nest raised cardboard') // 
 /** "strangling my roses": what troubles the rose is in question as much as the rose. */
 const TROUBLED = listed('strangling choking climbing smothering through up round into among over twining throttling swamping')
 /** "The pea bed": where it grows, and the plant in question if no other is named. */
-const GROWN_IN = listed('bed beds patch row rows border')
+const GROWN_IN = listed('bed beds patch row rows border garden')
 const PLANT_PARTS = listed('leaf stem root fruit flower bud bloom trunk bark branch twig shoot needle pod head bulb tuber berry')

@@ -42,7 +42,17 @@ describe('short names', () => {
     expect(hostOf('tomatoes next to the wall are wilting')).toBe('tomato')
   })
 
-  it('stand for the plants in their bed, where nothing else is named', () => {
+  it('stand for the plants in their bed or garden, where nothing else is named', () => {
     expect(hostOf('pea bed swampy, plants pale yellow and not moving')).toBe('pea')
+    expect(matchQuestion(index, 'have you any ideas for keeping deer out of the rose garden').hosts.map(({ host }) => host)).toContain('rose')
+  })
+
+  it('are no ash where it came out of a stove', () => {
+    expect(matchQuestion(index, 'are oak ashes from the fireplace any good on flowerbeds').hosts.map(({ host }) => host)).not.toEqual(expect.arrayContaining(['ash']))
+    expect(hostOf('the ash in the lane has lost its top twigs')).toBe('ash')
+  })
+
+  it('step back when an old or a large one only stands near', () => {
+    expect(hostOf('the hydrangea by a huge mature maple has limp leaves')).toBe('hydrangea')
   })
 })

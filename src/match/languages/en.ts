@@ -23,7 +23,7 @@ export const ENGLISH: Speech = {
     becoming: listed('went gone turned turning going nearly almost are'),
     colours: listed('lemon lime beetroot plum cherry peach raspberry olive'),
     fine: listed('fine ok okay alright healthy unaffected good great well perfect happy untouched clean'),
-    inPlace: listed('in on across over onto into from off through throughout around of'),
+    inPlace: listed('in on across over onto into from off through throughout around of for'),
   },
   answers: {
     joining: listed('a an the my our is are was were be been has have had its it in on at of'),
