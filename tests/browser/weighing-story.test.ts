@@ -52,9 +52,9 @@ for (const { name, width, height } of widths) {
     })
 
     it('is told what would change the answer, and can look at it at once', async () => {
-      const page = await visit('something is wrong with my lettuce')
-      await pickPlant(page, 'Lettuce')
-      await answerChecks(page, ROTTEN_BELOW)
+      const page = await visit('something is wrong with my strawberries')
+      await pickPlant(page, 'Strawberry')
+      await answerChecks(page, DRIED_OUT)
       await page.locator('.advice').waitFor()
       const turns = page.locator('.turns li')
       const turned = await turns.first().locator('b').innerText()
@@ -152,9 +152,9 @@ for (const { name, width, height } of widths) {
       await page.locator('.second-look').waitFor({ state: 'detached' })
       await endCall(page)
 
-      await openCall(page, 'lettuce')
+      await openCall(page, 'strawberry')
       await page.goto(`${service.url}/sheet`)
-      await pressAnswers(page, ROTTEN_BELOW)
+      await pressAnswers(page, DRIED_OUT)
       await page.locator('.turns').waitFor()
       await lookAt(page, 'call-turns')
       const turned = /at “(.+)”, it would/.exec(await page.locator('.turns li').first().innerText())?.[1]
@@ -200,10 +200,8 @@ for (const { name, width, height } of widths) {
   })
 }
 
-/** Bottom rot of lettuce begins where the lowest leaves touch the soil; common practice, no source. */
-const ROTTEN_BELOW = [
-  'leaves', 'spots or blotches', 'large wet-looking brown or grey-green patches', 'nothing to see', 'lowest leaves, where they touch the soil',
-]
+/** Strawberries that dry out, or whose roots are eaten by grubs: both wilt, and only the roots tell; common practice, no source. */
+const DRIED_OUT = ['whole plant', 'dry', 'limp, or red and dying', 'small, hard or misshapen']
 
 async function signIn(page: Page, role: 'volunteer' | 'specialist'): Promise<void> {
   await page.request.post(`${service.url}/api/sign-in`, { data: service.passwordOf(role), headers: { origin: service.url } })
