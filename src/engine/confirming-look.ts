@@ -27,10 +27,11 @@ interface ToConclude {
  * The easy look to ask for before a problem is concluded, or null when it should be concluded now. Most trees end after two
  * or three answers, and one of those may be misread or untypical: a look that the problem's profile knows, that tells much
  * and could well unseat it is asked first, once. None is asked of what is nearly certain, nor where a look beyond the
- * tree's own has been asked already, nor in a tree that stands for any plant.
+ * tree's own has been asked already, nor in a tree that stands for any plant; nor what a tree begins with, such as the part
+ * of the plant that is ill: that sorts complaints, and sounds as if nobody had listened when it comes last.
  * @param row the leading problem's row
  */
-export function confirmingLook({ evidence, walk, belief, priors, sightings, shares, open }: ToConclude, leading: Problem, row: number): Check | null {
+export function confirmingLook({ guide, evidence, walk, belief, priors, sightings, shares, open }: ToConclude, leading: Problem, row: number): Check | null {
   if (walk.host.isOfAnyPlant || (shares[row] ?? 0) >= NEEDS_NO_CONFIRMING || askedBeyondTree(evidence, walk).length > 0) return null
   const canUnseat = ({ place }: Offer): boolean => {
     const check = belief.model.checks[place]
@@ -45,7 +46,8 @@ export function confirmingLook({ evidence, walk, belief, priors, sightings, shar
     return false
   }
   const isOfTheProblem = ({ check }: Offer): boolean => leading.signs.some((sign) => sign.check === check.number)
-  return open.find((offer) => isOfTheProblem(offer) && EASY.includes(offer.check.effort) && offer.gainBits >= LEAST_CONFIRMING_BITS && canUnseat(offer))?.check ?? null
+  const sorts = sortingChecks(guide)
+  return open.find((offer) => isOfTheProblem(offer) && !sorts.has(offer.check.number) && EASY.includes(offer.check.effort) && offer.gainBits >= LEAST_CONFIRMING_BITS && canUnseat(offer))?.check ?? null
 }
 
 /**
@@ -66,4 +68,15 @@ export function holdsAfterLooks({ guide, evidence, walk, belief, priors, sightin
 function askedBeyondTree({ findings }: Evidence, { path }: TreeWalk): CheckId[] {
   const onThePath = new Set<string>(path.map(({ finding }) => finding.check))
   return findings.flatMap(({ check, from }) => from === 'asked' && !onThePath.has(check) ? [check] : [])
+}
+
+const sorting = new WeakMap<Guide, ReadonlySet<number>>()
+
+/** Numbers of the checks that some tree begins with. */
+function sortingChecks(guide: Guide): ReadonlySet<number> {
+  const before = sorting.get(guide)
+  if (before !== undefined) return before
+  const made = new Set(guide.hosts.flatMap(({ nodes, start }) => nodes[start]?.check ?? []))
+  sorting.set(guide, made)
+  return made
 }

@@ -72,6 +72,7 @@ describe('engine: confirming looks over the whole guide', () => {
 
   it('are easy, and never asked of what is nearly certain; a conclusion passes the bar of its cost, or stands after a look while still likely', () => {
     const choices = fc.record({ host: fc.nat(), answers: fc.array(fc.nat(), { minLength: 14, maxLength: 14 }) })
+    const starts = guide.hosts.map(({ nodes, start }) => guide.checks[nodes[start]?.check ?? -1]?.id)
     let met = 0
     fc.assert(fc.property(choices, ({ host, answers }) => {
       let evidence: Parameters<typeof readCase>[1] = { redFlags: [], carriedOn: true, start: { host: (guide.hosts[host % guide.hosts.length]?.id ?? '') as never, node: null }, findings: [] }
@@ -90,6 +91,7 @@ describe('engine: confirming looks over the whole guide', () => {
           // Past its bar it is confirmed; short of it, any check that tells is asked.
           if (cost !== undefined && (first?.probability ?? 0) >= bars[cost]) {
             expect(['glance', 'hand lens']).toContain(check?.effort)
+            expect(starts).not.toContain(check?.id) // what sorts complaints is not asked last
             expect(first?.probability).toBeLessThan(NEEDS_NO_CONFIRMING)
           }
         }
