@@ -145,6 +145,9 @@ export function hearHosts(
       const written = names.asWritten.get(asSaid)
       const inflected = written ?? names.singulars.get(asSingular)
       if (inflected === undefined || !isFree(first, last)) continue
+      // "My box elder": a name that begins with "my" gives way to one that begins after it.
+      if (length > 1 && names.speech.names.between.has(texts[first] ?? '') && last + 1 < tokens.length
+        && (names.asWritten.has(joinWords(texts, first + 1, last + 1)) || names.singulars.has(joinWords(singularTexts, first + 1, last + 1)))) continue
       if (length === 1 && claimLonger(first, asSingular)) continue
       claim(first, last, inflected, written === undefined ? WEIGHTS.hostInflected : 1, written === undefined ? asSingular : asSaid)
     }

@@ -52,6 +52,15 @@ describe('short names', () => {
     expect(hostOf('the ash in the lane has lost its top twigs')).toBe('ash')
   })
 
+  it('give way to a longer name that begins after "my"', () => {
+    expect(hostOf('my box elder has brown leaves')).toBe('maple')
+    expect(hostOf('my box has brown leaves')).toBe('box')
+  })
+
+  it.each(['caragana', 'date palm', 'ixora', 'loropetalum', 'mango tree'])('without a tree of their own are heard as an unknown plant: %s', (plant) => {
+    expect(hostOf(`the leaves of my ${plant} have gone brown`)).toBe('unknown-plant')
+  })
+
   it('step back when an old or a large one only stands near', () => {
     expect(hostOf('the hydrangea by a huge mature maple has limp leaves')).toBe('hydrangea')
   })
