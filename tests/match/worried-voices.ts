@@ -351,6 +351,13 @@ export const BESIDE_MENDED: readonly Spoken[] = [
   ['sprayed the whole greenhouse for whitefly with the door shut and I have felt giddy ever since', ['spray-exposure']],
   ['out on the plot and my eyes began to sting, then I saw the tractor and its sprayer two fields off', ['spray-exposure', 'something-in-eyes']],
   ['the voles were about but it was our boy, he ate the daffodil bulbs', ['someone-ate-plant']],
+  ['sprayed the roses with insect killer and it blew back in my face', ['spray-exposure']],
+  ['wasps keep getting in so he fogged the bedroom and now she can\'t stop coughing', ['trouble-breathing']],
+  ['a big limb snapped in the storm and hit dad on the shoulder, he can\'t move his arm', ['injury']],
+  ['mushrooms popped up on the lawn and my toddler ate one', ['someone-ate-plant']],
+  ['I tried to root a monkshood cutting and my daughter licked it', ['someone-ate-plant']],
+  ['a branch broken off by the wind fell on my son\'s head and he is bleeding', ['injury']],
+  ['we sprayed for ants coming in the kitchen and the mist went all over the baby\'s cot', ['spray-exposure']],
 ]
 
 /** Calm words that the mended rules must leave alone. */
@@ -416,4 +423,7 @@ export const CALM_BESIDE_MENDED: readonly string[] = [
   'we had voles. they ate the roots of every lupin',
   'sprayed the roses with soapy water last week and they have looked ill ever since',
   'new growth on the spruce all limp and brown',
+  'the black spot came back on her roses this year',
+  'the moss came back all over my lawn',
+  'I can\'t move my rose, where it stands is too dry for it',
 ]
