@@ -57,4 +57,9 @@ describe('every tree of the demonstration guide', () => {
       if (!/^(none|no spray|not worth)\b/i.test(problem.advice.spray)) expect(/label/i.test(problem.advice.spray), `${problem.id}: the spray text does not defer to the label`).toBe(true)
     }
   })
+
+  it('hears each complaint by six phrases or more, for people say the same thing in many ways', () => {
+    const few = guide.hosts.flatMap(({ id, nodes }) => nodes.filter(({ entry }) => entry.length > 0 && entry.length < 6).map(({ name, entry }) => `${id}/${name}: ${entry.length}`))
+    expect(few).toEqual([])
+  })
 })
