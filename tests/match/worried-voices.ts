@@ -358,6 +358,11 @@ export const BESIDE_MENDED: readonly Spoken[] = [
   ['I tried to root a monkshood cutting and my daughter licked it', ['someone-ate-plant']],
   ['a branch broken off by the wind fell on my son\'s head and he is bleeding', ['injury']],
   ['we sprayed for ants coming in the kitchen and the mist went all over the baby\'s cot', ['spray-exposure']],
+  ['picked a basket of mixed mushrooms, what should we try first', ['about-to-eat']],
+  ['we have elderberries, hemlock and something else from the hedge, what could I try raw', ['about-to-eat']],
+  ['the branch was snapped in a gale and fell on my daughter\'s back', ['injury']],
+  ['berries popped up in the hedge and grandad had some', ['someone-ate-plant']],
+  ['the puppy was sick and floppy and cold', ['trouble-breathing', 'pet-ate-plant']],
 ]
 
 /** Calm words that the mended rules must leave alone. */
