@@ -1,27 +1,10 @@
-import type { Check, CheckId, Effort, Guide, Problem } from '../guide/index.js'
+import type { Check, Guide, Problem } from '../guide/index.js'
 import { bars, KEPT_SHARE, LEAST_CHANCE_TO_UNSEAT, LEAST_CONFIRMING_BITS, NEEDS_NO_CONFIRMING } from './bars.js'
-import type { Belief } from './belief.js'
-import type { Evidence } from './evidence.js'
+import { askedBeyondTree, isEasy } from './beyond-tree.js'
+import type { CaseState } from './case-state.js'
 import { isGraveLikely } from './grave.js'
+import { chanceOfAnswer } from './model.js'
 import type { Offer } from './open-checks.js'
-import type { Sighting } from './sightings.js'
-import type { TreeWalk } from './tree-walk.js'
-
-/** Looks that cost a moment: nobody digs or waits to be told again what is likely already. */
-const EASY: readonly Effort[] = ['glance', 'hand lens']
-
-/** What is known of a case that is about to be concluded. */
-interface ToConclude {
-  readonly guide: Guide
-  readonly evidence: Evidence
-  readonly walk: TreeWalk
-  /** Left in another state. */
-  readonly belief: Belief
-  readonly priors: Float64Array
-  readonly sightings: readonly Sighting[]
-  readonly shares: Float64Array
-  readonly open: readonly Offer[]
-}
 
 /**
  * The easy look to ask for before a problem is concluded, or null when it should be concluded now. Most trees end after two
@@ -29,17 +12,17 @@ interface ToConclude {
  * and could well unseat it is asked first, once. None is asked of what is nearly certain, nor where a look beyond the
  * tree's own has been asked already, nor in a tree that stands for any plant; nor what a tree begins with, such as the part
  * of the plant that is ill: that sorts complaints, and sounds as if nobody had listened when it comes last.
+ * @param state its belief is left in another state
  * @param row the leading problem's row
  */
-export function confirmingLook({ guide, evidence, walk, belief, priors, sightings, shares, open }: ToConclude, leading: Problem, row: number): Check | null {
-  if (walk.host.isOfAnyPlant || (shares[row] ?? 0) >= NEEDS_NO_CONFIRMING || askedBeyondTree(evidence, walk).length > 0) return null
+export function confirmingLook(state: CaseState, leading: Problem, row: number): Check | null {
+  const { guide, walk, belief, priors, sightings, shares, open } = state
+  if (walk.host.isOfAnyPlant || (shares[row] ?? 0) >= NEEDS_NO_CONFIRMING || askedBeyondTree(state).length > 0) return null
   const canUnseat = ({ place }: Offer): boolean => {
     const check = belief.model.checks[place]
     if (check === undefined) return false
     for (let answer = 0; answer < check.answers; answer++) {
-      let chance = 0
-      shares.forEach((share, problem) => { chance += share * (check.share[problem * check.answers + answer] ?? 0) })
-      if (chance < LEAST_CHANCE_TO_UNSEAT) continue
+      if (chanceOfAnswer(check, answer, shares) < LEAST_CHANCE_TO_UNSEAT) continue
       belief.restate(priors, sightings).see(place, answer)
       if ((belief.shares()[row] ?? 0) < bars[leading.cost]) return true
     }
@@ -47,27 +30,23 @@ export function confirmingLook({ guide, evidence, walk, belief, priors, sighting
   }
   const isOfTheProblem = ({ check }: Offer): boolean => leading.signs.some((sign) => sign.check === check.number)
   const sorts = sortingChecks(guide)
-  return open.find((offer) => isOfTheProblem(offer) && !sorts.has(offer.check.number) && EASY.includes(offer.check.effort) && offer.gainBits >= LEAST_CONFIRMING_BITS && canUnseat(offer))?.check ?? null
+  return open.find((offer) => isOfTheProblem(offer) && !sorts.has(offer.check.number) && isEasy(offer.check) && offer.gainBits >= LEAST_CONFIRMING_BITS && canUnseat(offer))?.check ?? null
 }
 
 /**
  * Whether a problem that the tree ended in, and that passed its bar on the tree's own answers, still holds after the looks
  * beyond the tree: it leads and is still likely. One untypical look then does not send the asker on, since hardly any plant
  * shows everything. Only where being wrong costs little and nothing grave is likely.
+ * @param state its belief is left in another state
  * @param row the leading problem's row
  */
-export function holdsAfterLooks({ guide, evidence, walk, belief, priors, sightings, shares }: ToConclude, leading: Problem, row: number): boolean {
+export function holdsAfterLooks(state: CaseState, leading: Problem, row: number): boolean {
+  const { guide, walk, belief, priors, sightings, shares } = state
   if (walk.stand.kind !== 'problem' || leading.cost !== 'ordinary' || (shares[row] ?? 0) < KEPT_SHARE || isGraveLikely(guide, walk.host, shares)) return false
-  const beyond = new Set(askedBeyondTree(evidence, walk).map((check) => guide.checkNumbers.get(check)))
+  const beyond = new Set(askedBeyondTree(state).map(({ check }) => guide.checkNumbers.get(check)))
   const ofTheTree = sightings.filter(({ check }) => !beyond.has(walk.host.checks[check]))
   if (ofTheTree.length === 0 || ofTheTree.length === sightings.length) return false
   return (belief.restate(priors, ofTheTree).shares()[row] ?? 0) >= bars[leading.cost]
-}
-
-/** Checks that were asked though the tree did not ask them. */
-function askedBeyondTree({ findings }: Evidence, { path }: TreeWalk): CheckId[] {
-  const onThePath = new Set<string>(path.map(({ finding }) => finding.check))
-  return findings.flatMap(({ check, from }) => from === 'asked' && !onThePath.has(check) ? [check] : [])
 }
 
 const sorting = new WeakMap<Guide, ReadonlySet<number>>()

@@ -1,6 +1,7 @@
 import { type CheckId, type Guide, NOT_SURE } from '../guide/index.js'
 import { MOST_CHECKS } from './bars.js'
 import { type Evidence, type Setting, withFinding } from './evidence.js'
+import { chanceOfAnswer } from './model.js'
 import { type Plan, planCase } from './read-case.js'
 
 /** How many checks are still to come, the one that is asked now included. */
@@ -51,8 +52,7 @@ function likelyAnswers(guide: Guide, asked: CheckId, { state }: Plan): { answer:
   const { walk: { host }, belief, shares } = state
   const model = belief.model.checks[host.checks.indexOf(check.number)]
   const answers = check.answers.map(({ label }, answer) => {
-    let chance = model === undefined ? 1 / check.answers.length : 0
-    if (model !== undefined) shares.forEach((share, row) => { chance += share * (model.share[row * model.answers + answer] ?? 0) })
+    const chance = model === undefined ? 1 / check.answers.length : chanceOfAnswer(model, answer, shares)
     return { answer: label, chance: (1 - UNSURE) * chance }
   })
   return [...answers, { answer: NOT_SURE, chance: UNSURE }].sort((a, b) => b.chance - a.chance)

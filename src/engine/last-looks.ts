@@ -1,24 +1,9 @@
-import { CANT_LOOK, type Check, type Effort, type Guide, NOT_SURE } from '../guide/index.js'
+import { CANT_LOOK, type Check, NOT_SURE } from '../guide/index.js'
 import { LEAST_FINDINGS, LEAST_LAST_LOOK_BITS, MOST_CHECKS, MOST_LAST_LOOKS, MOST_NOT_LISTED_FOR_LAST_LOOK } from './bars.js'
-import type { Evidence } from './evidence.js'
+import { askedBeyondTree, isEasy } from './beyond-tree.js'
+import type { CaseState } from './case-state.js'
 import { isGraveLikely } from './grave.js'
 import { countLooks } from './looks.js'
-import type { Offer } from './open-checks.js'
-import type { Sighting } from './sightings.js'
-import type { TreeWalk } from './tree-walk.js'
-
-/** Looks that cost a moment: nobody digs, cuts or waits for a case that is handed over anyway. */
-const EASY: readonly Effort[] = ['glance', 'hand lens']
-
-/** What is known of a case that the tree hands over. */
-interface ToHandOver {
-  readonly guide: Guide
-  readonly evidence: Evidence
-  readonly walk: TreeWalk
-  readonly sightings: readonly Sighting[]
-  readonly shares: Float64Array
-  readonly open: readonly Offer[]
-}
 
 /**
  * The look to ask for before a case that the tree hands over goes to a specialist, or null when it should go now. At most
@@ -28,13 +13,13 @@ interface ToHandOver {
  * where the plant most likely has something that the guide does not list (looks for what it lists are then beside the
  * point); and none of a tree that stands for any plant, whose own problems say little of this one.
  */
-export function lastLook({ guide, evidence, walk: { host, path }, sightings, shares, open }: ToHandOver): Check | null {
+export function lastLook(state: CaseState): Check | null {
+  const { guide, evidence, walk: { host }, sightings, shares, open } = state
   if (host.isOfAnyPlant || countLooks(evidence.findings) >= MOST_CHECKS || isGraveLikely(guide, host, shares)) return null
   if (sightings.length < LEAST_FINDINGS || (shares.at(-1) ?? 1) >= MOST_NOT_LISTED_FOR_LAST_LOOK) return null
-  const onThePath = new Set<string>(path.map(({ finding }) => finding.check))
-  const beyond = evidence.findings.filter(({ check, from }) => from === 'asked' && !onThePath.has(check))
+  const beyond = askedBeyondTree(state)
   if (beyond.some(({ answer }) => answer === NOT_SURE || answer === CANT_LOOK)) return null
   if (beyond.length >= MOST_LAST_LOOKS) return null
-  const best = open.find(({ check, gainBits }) => EASY.includes(check.effort) && gainBits >= LEAST_LAST_LOOK_BITS)
+  const best = open.find(({ check, gainBits }) => isEasy(check) && gainBits >= LEAST_LAST_LOOK_BITS)
   return best?.check ?? null
 }

@@ -55,6 +55,14 @@ export function checkModel(log: Float64Array, rowWeights: Float64Array, effort: 
   return { answers, log, share, orderliness, background: background.map(Math.log), effort, group }
 }
 
+/**
+ * P(answer) of a written guide's check, which has one row a problem.
+ * @param shares P(problem) by row
+ */
+export function chanceOfAnswer({ answers, share }: CheckModel, answer: number, shares: Float64Array): number {
+  return shares.reduce((sum, ofRow, row) => sum + ofRow * (share[row * answers + answer] ?? 0), 0)
+}
+
 const known = new WeakMap<Host, Model>()
 
 /** The model of a host of the guide: one row a problem, then *something not listed here*. Made once a host. */

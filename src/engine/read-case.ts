@@ -4,10 +4,11 @@ import { Belief } from './belief.js'
 import { complaintWeights } from './complaint.js'
 import { confirmingLook, holdsAfterLooks } from './confirming-look.js'
 import { differentialOf } from './differential.js'
+import type { CaseState } from './case-state.js'
 import type { Evidence, Setting } from './evidence.js'
 import { handOverReasons } from './hand-over-reasons.js'
 import { type Model, modelOfHost } from './model.js'
-import { askable, type Offer, openChecks } from './open-checks.js'
+import { askable, openChecks } from './open-checks.js'
 import { isOutOfSight } from './out-of-sight.js'
 import { type PassedOver, passedOver } from './passed-over.js'
 import { logPriors } from './priors.js'
@@ -15,7 +16,7 @@ import type { Differential, Reading, Step } from './reading.js'
 import { lastLook } from './last-looks.js'
 import { countAsked, countLooks } from './looks.js'
 import { leader, secondLook } from './second-look.js'
-import { type Sighting, sightingsOf } from './sightings.js'
+import { sightingsOf } from './sightings.js'
 import { treeReach } from './tree-reach.js'
 import { type TreeWalk, walkTree } from './tree-walk.js'
 import { turnsOf } from './turns.js'
@@ -65,21 +66,6 @@ export function planCase(guide: Guide, evidence: Evidence, setting: Setting): Pl
   const shares = Float64Array.from(belief.shares())
   const state: CaseState = { guide, evidence, walk, belief, priors, sightings, shares, open: openChecks(guide, host, belief, evidence, passed), passed }
   return { step: isHeld ? { kind: 'red-flag' } : planStep(state), cards, state }
-}
-
-/** All that is known of a case when its next step is planned. */
-export interface CaseState {
-  readonly guide: Guide
-  readonly evidence: Evidence
-  readonly walk: TreeWalk
-  /** In whatever state the last reckoning left it. */
-  readonly belief: Belief
-  readonly priors: Float64Array
-  readonly sightings: readonly Sighting[]
-  /** P(problem) by row, the last *something not listed here*. */
-  readonly shares: Float64Array
-  readonly open: readonly Offer[]
-  readonly passed: PassedOver
 }
 
 const beliefs = new WeakMap<Model, Belief>()

@@ -1,30 +1,15 @@
-import { CANT_LOOK, type Check, type Guide } from '../guide/index.js'
-import type { Belief } from './belief.js'
-import type { Evidence } from './evidence.js'
+import { CANT_LOOK, type Check } from '../guide/index.js'
+import type { CaseState } from './case-state.js'
 import { openChecks } from './open-checks.js'
-import type { PassedOver } from './passed-over.js'
-import type { Sighting } from './sightings.js'
-import type { TreeWalk } from './tree-walk.js'
 
 /** How many looks are named. */
 const MOST_NAMED = 3
-
-/** What is known of a case that is handed over. */
-interface HandedOver {
-  readonly guide: Guide
-  readonly evidence: Evidence
-  readonly walk: TreeWalk
-  readonly belief: Belief
-  readonly priors: Float64Array
-  readonly sightings: readonly Sighting[]
-  readonly passed: PassedOver
-}
 
 /**
  * At most MOST_NAMED looks that would still tell the problems apart: first those that the asker put off, since they said
  * that they could look later; then the best that takes a day; then whatever tells most. A sample is named apart.
  */
-export function unsettledChecks({ guide, evidence, walk: { host }, belief, priors, sightings, passed }: HandedOver): Check[] {
+export function unsettledChecks({ guide, evidence, walk: { host }, belief, priors, sightings, passed }: CaseState): Check[] {
   const putOff = new Set<string>(evidence.findings.filter(({ answer }) => answer === CANT_LOOK).map(({ check }) => check))
   // A check that was put off has told nothing, so the belief is the same without it.
   const findings = evidence.findings.filter(({ check }) => !putOff.has(check))
