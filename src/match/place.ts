@@ -102,7 +102,7 @@ function mostLikely({ settling, own, features }: HeardSubject, shares: ReadonlyM
   const unnamed = features.has('other plant') || (subject === CONDITIONS && features.has('only some plant'))
   if (settling.length === 0 && !unnamed) return subject
   if (share < WEIGHTS.subjectDespitePlant) return A_PLANT
-  // "My gardenia drops its buds, its soil is moist": the soil is that of a plant, though no tree stands for it.
+  // "My oleander drops its buds, its soil is moist": the soil is that of a plant, though no tree stands for it.
   if (subject === CONDITIONS && settling.length === 0 && features.has('other plant') && !features.has('everything')) return A_PLANT
   if (subject === POISONS && features.has('plant') && (own.get(POISONS)?.name ?? 0) === 0) return A_PLANT
   return subject
