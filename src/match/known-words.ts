@@ -50,5 +50,5 @@ const COMMON: readonly string[] = `
   repeating reporting respond responded retrieve revealed reversed rotating samples scanning scoring seeking served server shared shares shift
   shipped shorter sliding smashing stale starts stated stating storing strengthen struck substitute supplied supported supposed supposedly
   thorough timer titled transform trusting tuned tuning walker wishing withdraw wording worker workers
-  slower wraps wrapped roman neater eager games unions master focus purge candidate candidates likeness commander sprayer sprayers nibble scared scarred sticking working chilly barrow barrows wheelbarrow narrow harrow
+  slower wraps wrapped roman neater eager games unions master focus purge candidate candidates likeness commander sprayer sprayers nibble scared scarred sticking working chilly pile piles piled barrow barrows wheelbarrow narrow harrow
 `.trim().split(/\s+/u)
