@@ -46,7 +46,7 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
     hostNames: buildHostNames(guide, speech),
     entries: { meanings, phrases, problems, scratch: makeScratch(phrases), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
     kinds: buildKindEars(guide.layWords, speech),
-    knownWords: knownWords(guide),
+    knownWords: knownWords(guide, speech),
     said: buildSaidAnswers(guide, meanings),
     scope: buildScopeEar(guide.layWords),
     hostNumbers: guide.hostNumbers,

@@ -6,6 +6,8 @@ export interface Speech {
   readonly singular: (word: string) => string
   /** Words that say nothing about a plant. */
   readonly stopWords: ReadonlySet<string>
+  /** Words that are right as they stand, and no slips of a plant's name or a danger. */
+  readonly everydayWords: ReadonlySet<string>
   /** Stop words of this language that another one, also heard, has as telling words: Spanish "tan" is no colour. */
   readonly silent: ReadonlySet<string>
   /** They deny what follows. */
