@@ -297,6 +297,12 @@ export const CALM_IN_PASSING: readonly string[] = [
 
 /** Written beside the mended rules: dangers that a word kept for calm sentences must not silence, and others of the kinds mended. */
 export const BESIDE_MENDED: readonly Spoken[] = [
+  ['poison ivy has got me again this year, every path in the woods has it, and now the itching and the blisters', ['sap-on-skin']],
+  ['my dogs and cats love to eat all the blooms out in my yard', ['pet-ate-plant']],
+  ['one of the brownies swallowed a conker on the walk', ['someone-ate-plant']],
+  ['found mushrooms on the lawn, should I use them in a soup', ['about-to-eat']],
+  ['she is all limp and pale after the hemlock', ['trouble-breathing']],
+  ['my two year old, yew berries in her hand and one in her mouth', ['someone-ate-plant']],
   ['last year I had no trouble but today my arms have blisters from hogweed', ['sap-on-skin']],
   ['i had a rash last year too but this one from the hedge is worse and my face is swollen', ['sap-on-skin']],
   ['cat ate a mouse that had been at the rat poison and is shaking', ['pet-ate-plant']],
@@ -367,6 +373,13 @@ export const BESIDE_MENDED: readonly Spoken[] = [
 
 /** Calm words that the mended rules must leave alone. */
 export const CALM_BESIDE_MENDED: readonly string[] = [
+  'shrubs that flower every year, do they just run out of steam',
+  'the leaves have lost their shine and all gone brown',
+  'a few mushrooms have come up in the new turf, should I use fertiliser',
+  'my 3 year old trees have been in clay soil since they were planted and look thin',
+  'a ring of small holes round the trunk, will they be bad for the tree',
+  'white mushrooms in the grass, are they bad for the yard',
+  'how do I kill poison ivy on a fence',
   'bought a rose with no label, where should I put it',
   'the bottle of tomato feed has no label, how much do i put in',
   'the roses have no label, I used a bit of bonemeal',
