@@ -52,4 +52,11 @@ describe('the filled lines', () => {
     expect(render(<FilledLines lines={[line]} placed={false} />)).not.toContain('Off the usual way')
     expect(render(<FilledLines lines={[line]} placed />)).toContain('Off the usual way')
   })
+
+  it('call what the sheet itself asked beside the way a look to the side', () => {
+    const asked = { ...line, from: 'asked' as const }
+    expect(render(<FilledLines lines={[asked]} placed />)).toContain('A look to the side. It still counts.')
+    expect(render(<FilledLines lines={[asked]} placed />)).not.toContain('Off the usual way')
+    expect(render(<FilledLines lines={[{ ...asked, onPath: true }]} placed />)).not.toContain('A look to the side')
+  })
 })

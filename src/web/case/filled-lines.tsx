@@ -34,7 +34,7 @@ export function FilledLines({ lines, placed, changing = null, again = null, open
             <span class="line-answer">
               <span class="written"><ToldAnswer check={line.check} answer={line.answer} /></span>
               {line.from !== 'asked' && <span class="origin">{words.origin[line.from]}</span>}
-              {line.check.id === again ? <span class="origin">{words.again}</span> : isOff(line) && <span class="origin">{words.offPath}</span>}
+              {line.check.id === again ? <span class="origin">{words.again}</span> : isOff(line) && <span class="origin">{line.from === 'asked' ? words.sideLook : words.offPath}</span>}
             </span>
             {changeAddress !== undefined && <a href={changeAddress(line)} aria-label={words.changeLine(line.check.ask)}>{words.change}</a>}
             {onChange !== undefined && (

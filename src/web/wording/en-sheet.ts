@@ -57,6 +57,7 @@ export const enSheet = {
     change: 'Change',
     changeLine: (ask: string) => `Change your answer to: ${ask}`,
     offPath: 'Off the usual way. It still counts.',
+    sideLook: 'A look to the side. It still counts.',
     again: 'asked once more below',
     origin: { asked: '', said: 'you said', note: 'noted on the phone', photo: 'from a photo' },
   },

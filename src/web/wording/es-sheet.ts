@@ -58,6 +58,7 @@ export const esSheet: SheetWording = {
     change: 'Cambiar',
     changeLine: ask => `Cambiar su respuesta a: ${ask}`,
     offPath: 'Fuera del camino de siempre. Pero cuenta.',
+    sideLook: 'Una mirada a un lado. También cuenta.',
     again: 'se pregunta otra vez abajo',
     origin: { asked: '', said: 'lo dijo usted', note: 'apuntado por teléfono', photo: 'de una foto' },
   },
