@@ -297,6 +297,8 @@ export const CALM_IN_PASSING: readonly string[] = [
 
 /** Written beside the mended rules: dangers that a word kept for calm sentences must not silence, and others of the kinds mended. */
 export const BESIDE_MENDED: readonly Spoken[] = [
+  ['I just want the end of it all now, the garden can go wild', ['self-harm']],
+  ['a palm thorn went in my hand and it is red and hot', ['injury']],
   ['poison ivy has got me again this year, every path in the woods has it, and now the itching and the blisters', ['sap-on-skin']],
   ['my dogs and cats love to eat all the blooms out in my yard', ['pet-ate-plant']],
   ['one of the brownies swallowed a conker on the walk', ['someone-ate-plant']],
@@ -373,6 +375,9 @@ export const BESIDE_MENDED: readonly Spoken[] = [
 
 /** Calm words that the mended rules must leave alone. */
 export const CALM_BESIDE_MENDED: readonly string[] = [
+  'I cut the stem and the end of it was brown inside',
+  'tugged the middle spike of the palm tree and the end of it was brown',
+  'the spike of my palm is red and slimy',
   'shrubs that flower every year, do they just run out of steam',
   'the leaves have lost their shine and all gone brown',
   'a few mushrooms have come up in the new turf, should I use fertiliser',
