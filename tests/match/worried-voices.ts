@@ -297,6 +297,13 @@ export const CALM_IN_PASSING: readonly string[] = [
 
 /** Written beside the mended rules: dangers that a word kept for calm sentences must not silence, and others of the kinds mended. */
 export const BESIDE_MENDED: readonly Spoken[] = [
+  ['mushrooms from the wood are in the pot already, are they the right ones', ['about-to-eat']],
+  ['the berries are in the pot bubbling, is it elder', ['about-to-eat']],
+  ['I put the roots in a pot to boil, it grew by the stream, what is it', ['about-to-eat']],
+  ['got blisters under the hogweed where it touched my leg', ['sap-on-skin']],
+  ['dog has gone all limp after the lilies', ['trouble-breathing']],
+  ['spike of my palm went in my thumb, swollen and hot', ['injury', 'sap-on-skin']],
+  ['horse keeps trying to eat the yew hedge and has a mouthful', ['pet-ate-plant']],
   ['I just want the end of it all now, the garden can go wild', ['self-harm']],
   ['a palm thorn went in my hand and it is red and hot', ['injury']],
   ['poison ivy has got me again this year, every path in the woods has it, and now the itching and the blisters', ['sap-on-skin']],
@@ -375,6 +382,9 @@ export const BESIDE_MENDED: readonly Spoken[] = [
 
 /** Calm words that the mended rules must leave alone. */
 export const CALM_BESIDE_MENDED: readonly string[] = [
+  'a leafy plant that has stood in a pot for years, the leaves are yellow, what is it',
+  'bay in a pot with brown leaves, is it thirsty',
+  'spike of my palm is brown and will not open',
   'I cut the stem and the end of it was brown inside',
   'tugged the middle spike of the palm tree and the end of it was brown',
   'the spike of my palm is red and slimy',
