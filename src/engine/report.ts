@@ -31,6 +31,8 @@ export interface HostReport {
   readonly bitsACheck: number
   /** Share of cases in which the true problem leads at the end, concluded or not. */
   readonly accuracy: number
+  /** Share of cases in which *something not listed here* leads at the end: never right here, since each made case is one of the host's problems. */
+  readonly notListedLeads: number
   readonly concluded: number
   /** Share right among the concluded. */
   readonly rightWhenConcluded: number
@@ -95,6 +97,7 @@ export function reportHost(guide: Guide, host: Host, cases: number, random: Rand
     leastChecks: capacity === 0 ? 0 : entropyBits(host.commonness) / capacity,
     bitsACheck: sumOf(bits) / Math.max(1, sumOf(times)),
     accuracy: mean(played.map(({ leading, made }) => (leading === made.row ? 1 : 0))),
+    notListedLeads: mean(played.map(({ leading }) => (leading < 0 ? 1 : 0))),
     concluded: concluded.length / Math.max(1, played.length),
     rightWhenConcluded: mean(concluded.map((one) => (one.concluded === one.made.row ? 1 : 0))),
     wrongAndSure: mean(played.map((one) => (one.concluded >= 0 && one.concluded !== one.made.row && one.claimed >= 0.95 ? 1 : 0))),

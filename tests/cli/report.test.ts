@@ -22,6 +22,12 @@ describe('frondline report', { timeout: COMMAND_TIMEOUT_MS }, () => {
     expect((await report('--seed', '3')).out).toBe(out)
   })
 
+  it('says of the tree for any plant why its first guess is less often right', async () => {
+    const { exit, out } = await runFrondline(['report', '--cases', '120', 'unknown-plant'])
+    expect(exit).toBe(0)
+    expect(out).toMatch(/\n {2}why less right {4}in [\d.]+ % of cases "something not listed here" leads at the end/)
+  })
+
   it('gives the same as JSON', async () => {
     const { exit, out } = await report('--json', 'lettuce')
     expect(exit).toBe(0)

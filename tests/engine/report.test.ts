@@ -53,6 +53,14 @@ describe('the report of a host', () => {
     expect(report.calibrationError).toBeLessThan(0.08)
   })
 
+  it('says how often nothing listed leads, which is no right guess and no wrong one of the list', () => {
+    const random = seededRandom(1)
+    const played = Array.from({ length: 2000 }, () => playCase(guide, lettuce, makeCase(guide, lettuce, random)))
+    expect(report.notListedLeads).toBe(played.filter(({ leading }) => leading < 0).length / played.length)
+    expect(report.notListedLeads).toBeGreaterThan(0)
+    expect(report.accuracy + report.notListedLeads).toBeLessThanOrEqual(1)
+  })
+
   it('names the check that tells most', () => {
     expect(report.earnsMost?.check).toBe('leaf-top')
   })

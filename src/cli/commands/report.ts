@@ -36,6 +36,9 @@ export function reportCommand(): Command {
 /** Above this many times the bound the report says why. */
 const MOST_TIMES = 1.5
 
+/** Below this share of right first guesses the report says how many of the others are *something not listed here*. */
+const LEAST_RIGHT = 0.9
+
 function lines(report: HostReport): string[] {
   const share = (value: number): string => `${(100 * value).toFixed(1)} %`
   const ratio = report.engineChecks / report.leastChecks
@@ -45,6 +48,7 @@ function lines(report: HostReport): string[] {
     `  checks asked      tree ${report.treeChecks.toFixed(2)}   engine ${report.engineChecks.toFixed(2)}   at least ${report.leastChecks.toFixed(2)} (${ratio.toFixed(2)} times; longest case ${report.longest})`,
     ...(ratio <= MOST_TIMES ? [] : [`  why more          a check asked tells ${report.bitsACheck.toFixed(2)} bits on average: plants with one trouble do not all look alike, and ${(100 * MISREAD_RATE).toFixed(0)} % of answers are taken to be misread`]),
     `  right             tree ${share(report.treeRight)}   engine's first ${share(report.accuracy)}   when concluded ${share(report.rightWhenConcluded)} of ${share(report.concluded)}   wrong and sure ${share(report.wrongAndSure)}`,
+    ...(report.accuracy >= LEAST_RIGHT ? [] : [`  why less right    in ${share(report.notListedLeads)} of cases "something not listed here" leads at the end: no made-up case is that, but many a caller's is`]),
     `  calibration       gap ${share(report.calibrationError)}   Brier ${report.brier.toFixed(3)}   log loss ${report.logLoss.toFixed(3)}`,
     `  claimed → right   ${report.bins.map(({ claimed, right, count }) => `${share(claimed)} → ${share(right)} (${count})`).join(', ')}`,
     ...(report.earnsMost === null ? [] : [`  tells most        ${report.earnsMost.check} (${report.earnsMost.bitsACase.toFixed(2)} bits a case)`]),
