@@ -85,7 +85,7 @@ export const WEIGHTS = {
   bySigns: 0.15,
   /** Telling of signs at which a problem is as well borne out as words can. */
   signsToConvince: 8,
-  /** From this strength on a problem counts as named: one word that no other problem has ("clubroot") is enough in a guide of 900 problems. 5 to 7. */
+  /** From this strength on a problem counts as named: one word that no other problem has ("clubroot") is enough in a guide of 900 problems. 5.5 to 8. */
   namedPlainly: 5.5,
   /** Strength of a problem's name and cause, of the sentence that describes it, and of what its profile says is always seen. */
   problemName: 1,

