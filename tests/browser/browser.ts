@@ -1,12 +1,21 @@
 import { chromium, type Browser, type BrowserContext } from 'playwright-core'
 
+// What Playwright turns off (`chromiumSwitches.ts`), once more, since Chromium heeds only the last such list; and the pages that
+// it loads into every new window for its own address line, which nobody sees here and which took as long as our own page.
+const TURNED_OFF = [
+  'AvoidUnnecessaryBeforeUnloadCheckSync', 'DestroyProfileOnBrowserClose', 'HttpsUpgrades', 'HttpsFirstBalancedModeAutoEnable', 'LensOverlay',
+  'MediaRouter', 'PaintHolding', 'ThirdPartyStoragePartitioning', 'AvoidCorsURLLoaderRestartOnRedirect', 'TcpPortRandomizationWin',
+  'OptimizationHints', 'NetworkTimeServiceQuerying', 'AimEnabled', 'PreconnectToSearch',
+  'WebUIOmniboxPopup', 'WebUIOmniboxAimPopup', 'WebUIOmniboxFullPopup',
+]
+
 /** The machine's own Chromium, quiet and without a profile. */
 export function openBrowser(): Promise<Browser> {
   return chromium.launch({
     executablePath: process.env['FRONDLINE_CHROMIUM'] ?? '/usr/bin/chromium',
     args: [
       '--no-sandbox', '--disable-gpu', '--disable-gpu-rasterization', '--disable-quic', '--no-first-run', '--disable-background-networking',
-      '--disable-component-update', '--disable-sync',
+      '--disable-component-update', '--disable-sync', `--disable-features=${TURNED_OFF.join(',')}`,
     ],
   })
 }
