@@ -13,6 +13,8 @@ export interface GuideKeeping {
   readonly folder: string
   /** What tells one build of the program from another, such as a hash of it: what another build kept is not read. */
   readonly program: string
+  /** What this process has read or compiled, by key: it is then the same guide again, with all that was built from it. Left out, none is. */
+  readonly atHand?: Map<string, Guide>
 }
 
 /** So many are kept, those used last: one for each guide that somebody works with. */
@@ -28,11 +30,12 @@ const MOST_KEPT = 4
  */
 export async function loadSoundGuide(folder: string, today: string, keeping: GuideKeeping | null): Promise<Pick<Compiled, 'guide' | 'errors'>> {
   const files = await readFolder(folder)
-  const place = keeping === null ? null : join(keeping.folder, keyOf(files, keeping.program))
-  const kept = place === null ? null : await readKept(place)
-  if (kept !== null) return { guide: kept, errors: [] }
-  const { guide, errors } = compileGuide(files, { today })
-  if (keeping !== null && place !== null && guide !== null) await keep(guide, keeping.folder, place)
+  const key = keeping === null ? '' : keyOf(files, keeping.program)
+  const place = keeping === null ? null : join(keeping.folder, key)
+  const kept = keeping?.atHand?.get(key) ?? (place === null ? null : await readKept(place))
+  const { guide, errors } = kept === null ? compileGuide(files, { today }) : { guide: kept, errors: [] }
+  if (guide !== null) keeping?.atHand?.set(key, guide)
+  if (keeping !== null && place !== null && kept === null && guide !== null) await keep(guide, keeping.folder, place)
   return { guide, errors }
 }
 

@@ -2,9 +2,9 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pino } from 'pino'
-import { inject } from 'vitest'
 import { readSettings } from '../../src/http/settings.js'
 import { startService, type StartOptions } from '../../src/http/start.js'
+import { guideKeeping } from '../whole-guide.js'
 import { sharedScreens } from './shared-screens.js'
 
 /** The real service with the real guide and freshly built screens, in a folder of its own. */
@@ -21,7 +21,7 @@ export async function startTestService(panelOrigins: readonly string[] = [], opt
     FRONDLINE_PORT: '0', FRONDLINE_HOME: join(home, 'store'), FRONDLINE_PANEL_ORIGINS: panelOrigins.join(','),
     FRONDLINE_CASES_PER_MINUTE: '1000', FRONDLINE_SIGN_INS_PER_MINUTE: '1000', FRONDLINE_TREES: trees, ...more,
   })
-  const service = await startService(settings, pino({ level: 'silent' }), { webDir: await sharedScreens(), guideKeeping: inject('guideKeeping'), ...options })
+  const service = await startService(settings, pino({ level: 'silent' }), { webDir: await sharedScreens(), guideKeeping: guideKeeping(), ...options })
   return {
     url: service.url.replace(/\/$/, ''),
     passwordOf(role) {

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { deserialize, serialize } from 'node:v8'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { type GuideKeeping, loadGuide, loadSoundGuide } from '../../src/guide/index.js'
+import { type Guide, type GuideKeeping, loadGuide, loadSoundGuide } from '../../src/guide/index.js'
 
 const TODAY = '2026-11-25'
 let folder: string
@@ -43,6 +43,15 @@ describe('a kept guide', () => {
     await load()
     await markKept()
     expect((await load()).guide?.hash).toBe('as it was kept')
+  })
+
+  it('is the very same one where a process keeps at hand what it has read, until a letter changes', async () => {
+    const atHand = { ...keeping, atHand: new Map<string, Guide>() }
+    const { guide } = await load(atHand)
+    await markKept()
+    expect((await load(atHand)).guide).toBe(guide)
+    await writeFile(join(trees, 'region.yaml'), `${await readFile(join(trees, 'region.yaml'), 'utf8')}\n# one more line\n`)
+    expect((await load(atHand)).guide).not.toBe(guide)
   })
 
   it('is passed over once a file has changed', async () => {

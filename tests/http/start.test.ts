@@ -2,7 +2,7 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { basename, join } from 'node:path'
 import { pino } from 'pino'
-import { afterEach, beforeEach, describe, expect, inject, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import type { GuideState } from '../../shared/index.js'
 import { whyNotFitForProduction } from '../../src/http/fit-for-production.js'
 import { readSettings, type RunningService, startService } from '../../src/http/index.js'
@@ -10,6 +10,7 @@ import { shippedGuide } from '../desk/desk-world.js'
 import { makeGuideFolder } from '../guide/guide-folder.js'
 import { lettuceFiles } from '../guide/lettuce-world.js'
 import { dropTestStore, testStore } from '../store/test-store.js'
+import { guideKeeping } from '../whole-guide.js'
 
 let folder: string
 let running: RunningService[]
@@ -34,7 +35,7 @@ async function start(environment: Record<string, string> = {}): Promise<RunningS
   const settings = readSettings({
     FRONDLINE_PORT: '0', FRONDLINE_HOME: home, ...(databaseUrl == null ? {} : { DATABASE_URL: databaseUrl }), ...environment,
   })
-  const service = await startService(settings, quiet, { webDir: folder, guideKeeping: inject('guideKeeping') })
+  const service = await startService(settings, quiet, { webDir: folder, guideKeeping: guideKeeping() })
   running.push(service)
   return service
 }
