@@ -70,6 +70,8 @@ for (const { name, width, height } of widths) {
       await expect.poll(() => page.getByLabel('The caller’s words', { exact: true }).inputValue()).toBe('dog chewed the lillies')
       await page.keyboard.press('Escape')
       await press(page, 'o', 'On a bus, will look tonight. 1 2 3')
+      // What waits on the other sheet is no blank sheet.
+      expect(await page.locator('.call-tab', { hasText: 'Call 2' }).innerText()).toContain('dog chewed the lillies')
       await press(page, 'n', 'Two calls are open.')
 
       await press(page, 'h', 'Press H again to hand this call over')
@@ -179,6 +181,13 @@ for (const { name, width, height } of widths) {
       await page.keyboard.press('Escape')
       await page.getByText('Press H again').waitFor({ state: 'detached' })
       expect(await page.locator('.hand-over').count()).toBe(0)
+      // An E that was pressed once counts for nothing when the volunteer has gone on, or left it.
+      await press(page, 'e', 'Press E again')
+      await page.keyboard.press('7')
+      await page.getByText('Press E again').waitFor({ state: 'detached' })
+      await press(page, 'e', 'Press E again')
+      await page.keyboard.press('Escape')
+      await page.getByText('Press E again').waitFor({ state: 'detached' })
       await press(page, 'e', 'Press E again')
       await press(page, 'e', 'is ended.')
       await expect.poll(focused).toBe('the sheet')

@@ -23,7 +23,9 @@ function SheetPage({ region }: { readonly region: RegionView | null }) {
   if (desk === null) return <p>Fetching your calls …</p>
   const { calls, current } = desk
 
-  const turnTo = (call: OpenCall) => { setEnding(false); setSaid(''); setDesk({ calls, current: call }) }
+  // An E that was pressed once and left must not end the call minutes later.
+  const forgetSaid = () => { setEnding(false); setSaid('') }
+  const turnTo = (call: OpenCall) => { forgetSaid(); setDesk({ calls, current: call }) }
 
   function newCall(): void {
     if (calls.length >= MOST_CALLS) {
@@ -98,7 +100,8 @@ function SheetPage({ region }: { readonly region: RegionView | null }) {
       <p class="said" role="status">{said}</p>
       <CallSheet
         key={`${current.number}/${current.practice?.practice ?? ''}`} call={current} service={service} region={region} deskActions={deskActions}
-        onDraft={words => { current.draft = words; keepDesk(desk) }}
+        onDraft={words => { current.draft = words; keepDesk(desk); forgetSaid() }}
+        onWork={forgetSaid}
       />
     </>
   )
@@ -106,7 +109,7 @@ function SheetPage({ region }: { readonly region: RegionView | null }) {
 
 function CallTab({ call, current, onTurn }: { readonly call: OpenCall, readonly current: boolean, readonly onTurn: () => void }) {
   const { view } = useSession(call.session)
-  const about = view === null ? 'blank sheet' : view.place.host?.name ?? view.words[0] ?? ''
+  const about = view === null ? (!current && call.draft.trim()) || 'blank sheet' : view.place.host?.name ?? view.words[0] ?? ''
   return (
     <button type="button" class="call-tab" aria-current={current ? 'true' : undefined} onClick={onTurn}>
       <b>{call.practice !== null || view?.practice != null ? 'Practice' : `Call ${call.number}`}</b> <span>{about.length > 28 ? `${about.slice(0, 27)}…` : about}</span> {!current && <kbd>O</kbd>}

@@ -39,6 +39,8 @@ interface CallSheetProps {
   /** Keys of the desk around this sheet: another call, a new one, the end of this one. */
   readonly deskActions: readonly KeyAction[]
   readonly onDraft: (words: string) => void
+  /** Told when the volunteer does anything on this sheet: what the desk said before is then over. */
+  readonly onWork: () => void
 }
 
 type Aside =
@@ -46,7 +48,7 @@ type Aside =
   | { readonly kind: 'line'; readonly check: CheckCard; readonly before: string | null }
 
 /** One call on one sheet, worked by keys alone. */
-export function CallSheet({ call, service, region, deskActions, onDraft }: CallSheetProps) {
+export function CallSheet({ call, service, region, deskActions, onDraft, onWork }: CallSheetProps) {
   const { session } = call
   const state = useSession(session)
   const { view } = state
@@ -55,6 +57,12 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
   const heading = useRef<HTMLHeadingElement>(null)
   const sheet = useRef<HTMLElement>(null)
   useLayoutEffect(() => { setAside(null); setHandingOver(false) }, [state.ownTurns])
+  const turnsSeen = useRef(state.ownTurns)
+  useLayoutEffect(() => {
+    if (state.ownTurns > turnsSeen.current) onWork()
+    turnsSeen.current = state.ownTurns
+  }, [state.ownTurns])
+  useLayoutEffect(() => { if (aside !== null || handingOver) onWork() }, [aside, handingOver])
   const goHome = useFocusHome(sheet, `${state.ownTurns}/${aside?.kind ?? ''}/${aside?.kind === 'line' ? aside.check.id : ''}`)
   const lastAnswer = useLastAnswer(view)
   const truth = usePracticeTruth(service, view?.practice ?? null)
@@ -113,7 +121,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft }: CallS
   }
   if (late !== null) actions.push({ key: SEEN_KEY, words: seenWords(late), run: () => setSeesLate(!seesLate) })
   actions.push(...deskActions)
-  const keys = useKeys(actions, () => { setAside(null); setHandingOver(false); goHome(true) })
+  const keys = useKeys(actions, () => { setAside(null); setHandingOver(false); onWork(); goHome(true) })
   const isAnswerKey = (action: KeyAction) => /[0-8]/.test(action.key)
 
   return (
