@@ -46,11 +46,17 @@ describe('the hand-over on the call sheet', () => {
 })
 
 describe('the filled lines', () => {
-  const line: CaseView['lines'][number] = { check: { id: 'leaf', ask: 'What is on the leaf?', how: 'Look.', why: 'It tells.', effort: 'glance', answers: ['spots'] }, answer: 'spots', from: 'said', onPath: false }
+  const line: CaseView['lines'][number] = { check: { id: 'leaf', ask: 'What is on the leaf?', how: 'Look.', why: 'It tells.', effort: 'glance', answers: ['spots'] }, answer: 'spots', from: 'note', onPath: false }
 
   it('are off the usual way only once a plant is chosen', () => {
     expect(render(<FilledLines lines={[line]} placed={false} />)).not.toContain('Off the usual way')
     expect(render(<FilledLines lines={[line]} placed />)).toContain('Off the usual way')
+  })
+
+  it('do not call the asker’s own words off the way', () => {
+    const said = { ...line, from: 'said' as const }
+    expect(render(<FilledLines lines={[said]} placed />)).toContain('you said')
+    expect(render(<FilledLines lines={[said]} placed />)).not.toMatch(/Off the usual way|off-path/)
   })
 
   it('call what the sheet itself asked beside the way a look to the side', () => {

@@ -22,7 +22,8 @@ interface FilledLinesProps {
 export function FilledLines({ lines, placed, changing = null, again = null, openLine, onChange, changeAddress, disabled = false }: FilledLinesProps) {
   const words = useSheetWording().lines
   if (lines.length === 0) return null
-  const isOff = (line: Line) => placed && !line.onPath && counts(line)
+  // What the asker told by themselves is never called off the way: nobody had shown them one.
+  const isOff = (line: Line) => placed && !line.onPath && line.from !== 'said' && counts(line)
   return (
     <ol class="lines" aria-label={words.title}>
       {lines.map((line, place) => line.check.id === changing && openLine !== undefined
