@@ -83,6 +83,10 @@ for (const { name, width, height } of widths) {
       await page.getByRole('button', { name: 'Write it down' }).click()
       await page.locator('.presence-words').getByText(`Seen in six gardens, told on a ${name}.`).waitFor()
       expect(await place.innerText()).toContain('widespread')
+      // On paper too the table says what is where: its words are buttons, which paper leaves out elsewhere.
+      await page.emulateMedia({ media: 'print' })
+      expect(await place.isVisible()).toBe(true)
+      await page.emulateMedia({ media: 'screen' })
 
       const lead = `Written on a ${name}: look at your plants after the rain.`
       await page.getByLabel('To begin with').fill(lead)
