@@ -33,6 +33,20 @@ for (const size of widths) {
       await page.context().close()
     })
 
+    it('are met with the plant alone where they tell of no trouble, and with a way to ask a person', async () => {
+      const page = await (await newVisitor(opened.browser, size)).newPage()
+      await page.goto(opened.service.url)
+      await askQuestion(page, 'When do I prune my hydrangea?')
+      await page.getByRole('heading', { name: 'Did we hear you right?' }).waitFor()
+      expect(await page.locator('.offer').allInnerTexts()).toEqual([expect.stringMatching(/^Hydrangea\s+we will ask what you see/)])
+      await lookAt(page, 'no-trouble-told')
+      await page.getByRole('button', { name: 'It is not sick. I want to know how to grow it or cut it' }).click()
+      await page.getByRole('heading', { name: 'Ask a specialist' }).waitFor()
+      await page.getByRole('button', { name: 'Hand my sheet over' }).click()
+      await page.getByText('Your sheet is with a specialist').waitFor()
+      await page.context().close()
+    })
+
     it('are met by asking for the plant when none was named, and the guesses are a press away', async () => {
       const page = await visit(size, { confidence: 0.2, outOfScope: false, hosts: [] })
       await askQuestion(page, 'black spots on the leaves')

@@ -66,6 +66,13 @@ describe('the plain pages', () => {
     expect(text).toContain('$&amp; $1')
   })
 
+  it('meet words that tell of no trouble with the plant alone, and with a way to ask a person', async () => {
+    const { path } = await opened('when do I prune my hydrangea')
+    const { text } = await get(path).expect(200)
+    expect(text.match(/class="offer-trouble">[^<]*/g)).toEqual(['class="offer-trouble">we will ask what you see'])
+    expect(text).toContain(`<a href="${path}?specialist=#now">It is not sick. I want to know how to grow it or cut it</a>`)
+  })
+
   it('ask the same check as the panel, and take the same answers', async () => {
     const { path, link, html } = await atTheFirstCheck()
     const view = await world.desk.desk.showCase(link, null)

@@ -18,6 +18,18 @@ describe('the places offered for confirmation', () => {
     expect(offers.map(offer => [offer.host, offer.node])).toEqual([['rose', 'spots'], ['maple', null]])
   })
 
+  it('hold no complaint for a plant of which only the name was heard, unless it fits well all the same', () => {
+    const hosts = [{ host: 'hydrangea', name: 'Hydrangea', score: 1, words: [heard('climbing hydrangea')] }]
+    const poor = (said: string[]) => ({ ...entry('hydrangea', 'climber', said), score: 0.26 })
+    const places = (entries: ReturnType<typeof poor>[]) => offeredPlaces({ hosts, entries }).map(offer => offer.node)
+    // "when do I prune my climbing hydrangea"
+    expect(places([poor(['hydrangea']), poor([]), poor(['Climbing', 'hydrangea'])])).toEqual([null])
+    expect(places([poor(['hydrangea']), poor(['hydrangea', 'flowers'])])).toEqual(['climber'])
+    expect(places([entry('hydrangea', 'climber', ['hydrangea'])])).toEqual(['climber'])
+    // A plant that was only guessed at has no name that was heard.
+    expect(offeredPlaces({ hosts: hosts.map(host => ({ ...host, score: 0.6 })), entries: [poor(['hydrangea'])] }).map(offer => offer.node)).toEqual(['climber'])
+  })
+
   it('are none when nothing was heard', () => {
     expect(offeredPlaces({ hosts: [], entries: [] })).toEqual([])
   })

@@ -15,10 +15,12 @@ interface PlaceChoiceProps {
   readonly disabled: boolean
   readonly headingRef: Ref<HTMLHeadingElement>
   readonly onSettle: (host: string, node: string | null) => void
+  /** The asker has no trouble to look into, but a question for a person. */
+  readonly onSpecialist: () => void
 }
 
 /** What was heard, shown for a yes: the best three, or anything else by typing. */
-export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: PlaceChoiceProps) {
+export function PlaceChoice({ view, service, disabled, headingRef, onSettle, onSpecialist }: PlaceChoiceProps) {
   const words = useSheetWording().place
   const offers = offeredPlaces(view.place, view.cards.length > 0)
   const hearing = hearingOf(view.place)
@@ -36,7 +38,7 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: P
                 <button type="button" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'} aria-disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
                   {place === 0 && hearing === 'sure' && offers.length > 1 && view.place.hosts.some(host => host.host === offer.host) && <span class="kicker">{words.guess}</span>}
                   <span class="offer-plant"><Told text={offer.hostName} /></span>
-                  <span class="offer-trouble">{offer.phrase === null ? words.anything : <Told text={offer.phrase} />}</span>
+                  <span class="offer-trouble">{offer.phrase !== null ? <Told text={offer.phrase} /> : offers.length > 1 ? words.anything : words.tellNext}</span>
                   {offer.heard.length > 0 && (
                     <span class="offer-heard">{words.heard} {offer.heard.map((said, n) => <q key={n}>{said}</q>)}</span>
                   )}
@@ -49,6 +51,7 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle }: P
             {!offers.some(offer => offer.host === UNKNOWN_PLANT) && (
               <button type="button" class="quiet" onClick={() => onSettle(UNKNOWN_PLANT, null)}>{words.unknown}</button>
             )}
+            {view.ticket === null && <button type="button" class="quiet" onClick={onSpecialist}>{words.notSick}</button>}
           </p>
         </>
       )}

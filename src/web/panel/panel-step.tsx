@@ -61,7 +61,7 @@ export function PanelStep(props: PanelStepProps) {
       return answered ? null : (
         <PlaceChoice
           key={`${view.words.length} ${view.language}`} view={view} service={service} disabled={busy} headingRef={ownHeading}
-          onSettle={(host, node) => session.change({ path: 'place', body: { host, node } })}
+          onSettle={(host, node) => session.change({ path: 'place', body: { host, node } })} onSpecialist={onSpecialist}
         />
       )
     case 'ask':

@@ -28,6 +28,8 @@ export const enSheet = {
     anything: 'something else about it',
     somethingElse: 'Something else',
     unknown: 'I don’t know what plant it is',
+    notSick: 'It is not sick. I want to know how to grow it or cut it',
+    tellNext: 'we will ask what you see',
     back: 'Back to the lines above',
     titleUnsure: 'Which of these comes nearest?',
     leadUnsure: 'We are not sure what you mean. Pick the line that fits best, or “Something else”. You can change it later.',

@@ -25,6 +25,8 @@ export const esSheet: SheetWording = {
     anything: 'otra cosa de esta planta',
     somethingElse: 'Otra cosa',
     unknown: 'No sé qué planta es',
+    notSick: 'No está enferma. Quiero saber cómo cultivarla o cómo podarla',
+    tellNext: 'le preguntaremos qué ve',
     back: 'Volver a las líneas de arriba',
     titleUnsure: '¿Cuál de estas se acerca más?',
     leadUnsure: 'No estamos seguros de haberle entendido. Elija la línea que mejor encaje, o «Otra cosa». Podrá cambiarla más tarde.',
