@@ -10,26 +10,25 @@ const opened = openedForTests()
 for (const { name, width, height } of widths) {
   describe(`an asker whose browser runs no script, on a ${name}`, { timeout: STORY_MS }, () => {
     let context: BrowserContext
-    let looking: BrowserContext
+    let twin: Page
     beforeAll(async () => {
       context = await opened.browser.newContext({ viewport: { width, height }, javaScriptEnabled: false })
-      looking = await opened.browser.newContext({ viewport: { width, height }, reducedMotion: 'reduce' })
+      const looking = await opened.browser.newContext({ viewport: { width, height }, reducedMotion: 'reduce' })
       for (const each of [context, looking]) each.setDefaultTimeout(15_000)
+      twin = await looking.newPage()
+      await twin.goto(`${opened.service.url}/ask`)
     })
-    afterAll(async () => { await context.close(); await looking.close() })
+    afterAll(async () => { await context.close(); await twin.context().close() })
 
     /** The same page, drawn where axe can run: it needs script, the page has none. */
     const look = async (page: Page, as: string, everyWay = false): Promise<void> => {
       expect(await page.content()).not.toContain('<script')
-      const twin = await looking.newPage()
-      await twin.goto(`${opened.service.url}/ask`)
       await twin.setContent(await page.content())
       await lookAt(twin, `plain-${as}`)
       if (everyWay) {
         await lookInTheDark(twin, `plain-${as}`)
         await lookOnPaper(twin, `plain-${as}`)
       }
-      await twin.close()
     }
     const visit = async (): Promise<Page> => {
       const page = await context.newPage()
