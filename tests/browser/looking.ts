@@ -84,7 +84,8 @@ export async function faultsSeenByAxe(page: Page): Promise<string[]> {
   if (!await page.evaluate(() => 'axe' in window)) await page.evaluate(await axeSource())
   return page.evaluate(async tags => {
     const { axe } = window as unknown as { axe: typeof axeCore }
-    const { violations } = await axe.run(document, { runOnly: { type: 'tag', values: tags } })
+    // What passes is not asked for: naming every such node took a fifth of the time.
+    const { violations } = await axe.run(document, { runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] })
     return violations.map(violation => `${violation.id}: ${violation.nodes.map(node => `${String(node.target)} ${node.failureSummary ?? ''}`).join(' | ')}`)
   }, ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
 }
