@@ -7,7 +7,7 @@ import { afterEach, describe, expect, it } from 'vitest'
 const root = new URL('..', import.meta.url).pathname
 const cruiser = join(root, 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs')
 
-/** Runs the arrows as `npm test` does, on the folders below `cwd`. */
+/** Runs the arrows on the folders below `cwd`; `npm test` has no other run of them. */
 function cruise(cwd: string, folders: readonly string[]) {
   const { status, stdout, stderr } = spawnSync(process.execPath, [cruiser, '--config', join(root, '.dependency-cruiser.cjs'), ...folders], { cwd, encoding: 'utf8' })
   return { ok: status === 0, said: `${stdout}${stderr}` }

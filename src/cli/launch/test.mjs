@@ -1,4 +1,5 @@
-// The one test command: makes the clone ready, then types, lint, arrows, sizes of the panel and tests. Stops at the first that fails.
+// The one test command: makes the clone ready, then types, lint, sizes of the panel and tests, the arrows among them (tests/arrows.test.ts).
+// Stops at the first that fails.
 // Arguments go to vitest: npm test -- tests/guide
 import { spawnSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
@@ -23,7 +24,6 @@ const chosen = process.argv.slice(2)
 const steps = [
   ['types', 'node_modules/typescript/bin/tsc', ['-p', '.']],
   ['lint', 'node_modules/eslint/bin/eslint.js', ['--config', 'src/eslint.config.mjs', '--max-warnings', '0', 'src', 'shared', 'tests']],
-  ['arrows', 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs', ['--config', '.dependency-cruiser.cjs', 'src', 'shared']],
   ['sizes', 'node_modules/size-limit/bin.js', []],
   ['tests', 'node_modules/vitest/vitest.mjs', ['run', '--config', 'tests/vitest.config.ts', ...chosen]],
 ]
