@@ -1,7 +1,7 @@
 // The one test command: makes the clone ready, then types, lint, sizes of the panel and tests, the arrows among them (tests/arrows.test.ts).
 // Stops at the first that fails.
 // Arguments go to vitest: npm test -- tests/guide
-import { spawnSync } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { ensureInstalled, ensureNode, ensureScreensBuilt, ensureServiceBuilt, fail, root, say } from './ensure.mjs'
@@ -21,14 +21,28 @@ if (!existsSync(browser)) {
 }
 
 const chosen = process.argv.slice(2)
-const steps = [
+const looks = [
   ['types', 'node_modules/typescript/bin/tsc', ['-p', '.']],
   ['lint', 'node_modules/eslint/bin/eslint.js', ['--config', 'src/eslint.config.mjs', '--max-warnings', '0', 'src', 'shared', 'tests']],
   ['sizes', 'node_modules/size-limit/bin.js', []],
-  ['tests', 'node_modules/vitest/vitest.mjs', ['run', '--config', 'tests/vitest.config.ts', ...chosen]],
 ]
-for (const [name, script, args] of chosen.length > 0 ? steps.slice(-1) : steps) {
-  say(`— ${name}`)
-  const { status } = spawnSync(process.execPath, [join(root, script), ...args], { cwd: root, stdio: 'inherit' })
-  if (status !== 0) process.exit(status ?? 1)
+if (chosen.length === 0) {
+  // Beside each other, since none of them uses more than one core; what they say is shown in their order.
+  for (const look of looks.map(([name, script, args]) => ({ name, ended: ending(script, args) }))) {
+    const { status, said } = await look.ended
+    say(`— ${look.name}`)
+    process.stderr.write(said)
+    if (status !== 0) process.exit(status ?? 1)
+  }
+}
+say('— tests')
+const { status } = spawnSync(process.execPath, [join(root, 'node_modules/vitest/vitest.mjs'), 'run', '--config', 'tests/vitest.config.ts', ...chosen], { cwd: root, stdio: 'inherit' })
+if (status !== 0) process.exit(status ?? 1)
+
+/** Runs one of our tools to its end, and gives what it said. */
+function ending(script, args) {
+  const child = spawn(process.execPath, [join(root, script), ...args], { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] })
+  let said = ''
+  for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text) => { said += text })
+  return new Promise((resolve) => { child.on('close', (status) => { resolve({ status, said }) }) })
 }
