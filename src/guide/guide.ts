@@ -22,7 +22,7 @@ export type HowCommon = 'very common' | 'common' | 'occasional' | 'rare'
 export type ProblemKind = (typeof problemKinds)[number]
 export const problemKinds = [
   'fungus', 'water mould', 'bacterium', 'virus', 'phytoplasma', 'insect', 'mite', 'nematode', 'mollusc',
-  'mammal or bird', 'weed', 'disorder', 'weather', 'nutrition', 'chemical injury', 'parasitic plant', 'harmless',
+  'mammal or bird', 'weed', 'disorder', 'weather', 'nutrition', 'chemical injury', 'parasitic plant', 'garden job', 'harmless',
 ] as const
 
 export interface Answer {
