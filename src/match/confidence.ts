@@ -5,14 +5,15 @@ import { tidyScore } from './score.js'
 export interface Signs {
   /** Score of the first entry. */
   readonly score: number
-  /** Score of the first entry's host among the hosts heard, 0 when it was not. */
+  /** Score of the first entry's host among the hosts heard, 0 when it was not; 1 for a garden job, which needs no plant. */
   readonly host: number
 }
 
 /** What the certainty of a question's first entry is judged by. */
-export function confidenceSigns({ hosts, entries }: Pick<Matched, 'hosts' | 'entries'>): Signs {
+export function confidenceSigns({ hosts, entries }: Pick<Matched, 'hosts' | 'entries'>, jobs: ReadonlySet<string>): Signs {
   const [first] = entries
-  return { score: first?.score ?? 0, host: hosts.find(({ host }) => host === first?.host)?.score ?? 0 }
+  const isJob = first !== undefined && jobs.has(first.host)
+  return { score: first?.score ?? 0, host: isJob ? 1 : hosts.find(({ host }) => host === first?.host)?.score ?? 0 }
 }
 
 /**

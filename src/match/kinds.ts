@@ -36,7 +36,7 @@ export function hearKinds({ speech, names, patterns }: KindEars, tokens: readonl
   return heard
 }
 
-/** "A bit" is no bite: that one irregular form is left as it is. */
-function inSingular({ singular }: Speech, word: string): string {
+/** A word as kinds of words are heard: small, without accents and in the singular. "A bit" is no bite: that one irregular form is left as it is. */
+export function inSingular({ singular }: Speech, word: string): string {
   return word === 'bit' ? word : singular(word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase())
 }

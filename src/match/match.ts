@@ -5,6 +5,7 @@ import { buildDangerSpelling, type DangerSpelling, respellDanger } from './dange
 import { buildEntryPhrases } from './entry-phrases.js'
 import { buildSaidAnswers, hearFindings, type SaidAnswers } from './findings.js'
 import { buildHostNames, type HostNames, UNKNOWN_PLANT } from './hosts.js'
+import { buildJobEars, type JobEars } from './jobs.js'
 import { buildKindEars, type KindEars } from './kinds.js'
 import { speechOf } from './languages/index.js'
 import type { Speech } from './languages/speech.js'
@@ -27,6 +28,7 @@ export interface MatchIndex {
   readonly hostNames: HostNames
   readonly entries: EntryEars
   readonly kinds: KindEars
+  readonly jobs: JobEars
   /** Words that are right as they stand and so are never respelled. */
   readonly knownWords: ReadonlySet<string>
   readonly said: SaidAnswers
@@ -46,6 +48,7 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
     hostNames: buildHostNames(guide, speech),
     entries: { meanings, phrases, problems, scratch: makeScratch(phrases), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
     kinds: buildKindEars(guide.layWords, speech),
+    jobs: buildJobEars(guide, speech),
     knownWords: knownWords(guide, speech),
     said: buildSaidAnswers(guide, meanings),
     scope: buildScopeEar(guide.layWords),
@@ -65,12 +68,12 @@ export function matchQuestion(index: MatchIndex, words: string): Matched {
   const redFlags = hearDangers(index, words, tokens)
   const terms = readTerms(index.entries.meanings, weighed)
   const danger = redFlags.some(isEmergency) ? 'emergency' : redFlags.length > 0 ? 'caution' : 'none'
-  const { subject, ...place } = hearPlace({ names: index.hostNames, entries: index.entries, kinds: index.kinds }, words, weighed, terms, isWord, danger)
+  const { subject, ...place } = hearPlace({ names: index.hostNames, entries: index.entries, kinds: index.kinds, jobs: index.jobs }, words, weighed, terms, isWord, danger)
   return {
     redFlags, ...place,
     // Beside an emergency nothing is filled in: the words tell of the danger.
     findings: redFlags.some(isEmergency) ? [] : hearFindings(index.said, words, weighed, terms, index.hostNumbers.get(findingsHost(place)) ?? -1),
-    confidence: confidenceIn(place),
+    confidence: confidenceIn(place, index.jobs.hosts),
     outOfScope: redFlags.length === 0 && isOutOfScope(scopeSigns(index.scope, index.entries, weighed, terms, { subject, ...place })),
   }
 }
@@ -101,8 +104,8 @@ function findingsHost({ hosts, entries }: Pick<Matched, 'hosts' | 'entries'>): s
   return entries.find(({ host }) => host === UNKNOWN_PLANT)?.host ?? entries[0]?.host ?? first?.host ?? ''
 }
 
-function confidenceIn(place: Pick<Matched, 'hosts' | 'entries'>): number {
-  return place.entries.length === 0 ? 0 : confidenceOf(confidenceSigns(place))
+function confidenceIn(place: Pick<Matched, 'hosts' | 'entries'>, jobs: ReadonlySet<string>): number {
+  return place.entries.length === 0 ? 0 : confidenceOf(confidenceSigns(place, jobs))
 }
 
 /**
@@ -110,7 +113,7 @@ function confidenceIn(place: Pick<Matched, 'hosts' | 'entries'>): number {
  */
 export function subjectIn(index: MatchIndex, words: string): Pick<HeardSubject, 'features' | 'own'> {
   const weighed = tokenize(words).slice(0, WEIGHTS.wordsWeighed)
-  const ears = { names: index.hostNames, entries: index.entries, kinds: index.kinds }
+  const ears = { names: index.hostNames, entries: index.entries, kinds: index.kinds, jobs: index.jobs }
   return hearSubject(ears, words, weighed, readTerms(index.entries.meanings, weighed), (word) => index.knownWords.has(word))
 }
 
@@ -120,7 +123,7 @@ export function subjectIn(index: MatchIndex, words: string): Pick<HeardSubject, 
 export function scopeIn(index: MatchIndex, words: string): ScopeSigns {
   const weighed = tokenize(words).slice(0, WEIGHTS.wordsWeighed)
   const terms = readTerms(index.entries.meanings, weighed)
-  const ears = { names: index.hostNames, entries: index.entries, kinds: index.kinds }
+  const ears = { names: index.hostNames, entries: index.entries, kinds: index.kinds, jobs: index.jobs }
   const place = hearPlace(ears, words, weighed, terms, (word) => index.knownWords.has(word), 'none')
   return scopeSigns(index.scope, index.entries, weighed, terms, place)
 }

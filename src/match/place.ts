@@ -1,5 +1,6 @@
 import { entryCandidate, type EntryEars, fitEntries, type FittingEntry } from './entries.js'
 import { type HeardHosts, hearHosts, type HostNames, type NamedHost, UNKNOWN_PLANT } from './hosts.js'
+import { asksForJob, type JobEars } from './jobs.js'
 import { hearKinds, type KindEars } from './kinds.js'
 import type { HostId } from '../guide/index.js'
 import type { EntryCandidate, HostCandidate } from './matched.js'
@@ -17,6 +18,9 @@ export interface HeardPlace {
   readonly subject: HeardSubject
 }
 
+/** Kinds of words that tell of trouble rather than of a job. */
+const TROUBLE = ['symptoms', 'insects', 'pests of plants', 'wild animals', 'animal signs', 'poison'] as const
+
 /** The lawn's host id: it is often told of and not named ("molehills!"). */
 const LAWN = 'lawn'
 
@@ -25,6 +29,7 @@ export interface PlaceEars {
   readonly names: HostNames
   readonly entries: EntryEars
   readonly kinds: KindEars
+  readonly jobs: JobEars
 }
 
 /** The subject of a question as far as it is heard: what it is judged by, and what the judging stands on. */
@@ -34,32 +39,38 @@ export interface HeardSubject {
   readonly heard: HeardHosts
   readonly settling: readonly NamedHost[]
   readonly fitting: readonly FittingEntry[]
+  /** True where signs of trouble are told. */
+  readonly troubled: boolean
 }
 
 /** Hears which plants are named, which complaints fit, and what tells whether the question is about a plant at all. */
 export function hearSubject(
-  { names, entries, kinds }: PlaceEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean,
+  { names, entries, kinds, jobs }: PlaceEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean,
 ): HeardSubject {
   const heard = hearHosts(names, words, tokens, isWord)
   const isPlant = (number: number): boolean => {
     const id = names.hosts[number]?.id
-    return id !== undefined && id !== UNKNOWN_PLANT && !SUBJECTS.has(id)
+    return id !== undefined && id !== UNKNOWN_PLANT && !SUBJECTS.has(id) && !jobs.hosts.has(id)
   }
+  const asked = asksForJob(jobs, tokens)
   const plantWords = new Set(heard.namings.flatMap(({ first, last, hosts, other }) => (other || hosts.some(isPlant) ? placesBetween(first, last) : [])))
   const settling = settlingHosts(heard.named.filter(({ number, host }) => isPlant(number) || host === UNKNOWN_PLANT), heard.otherPlant)
-  const besides = names.hosts.filter(({ id }) => id === UNKNOWN_PLANT || SUBJECTS.has(id)).map(({ number }) => number)
+  const besides = names.hosts.filter(({ id }) => id === UNKNOWN_PLANT || SUBJECTS.has(id) || jobs.hosts.has(id)).map(({ number }) => number)
   const wanted = settling.length === 0 ? null : new Set([...settling.map(({ number }) => number), ...besides])
   const always = new Map(besides.map((number) => [number, names.hosts[number]?.id === UNKNOWN_PLANT ? WEIGHTS.unknownEntries : 1]))
-  const { entries: fitting, strengths } = fitEntries(entries, tokens, terms, heard.nameWords, wanted, always, isWord)
+  const { entries: all, strengths } = fitEntries(entries, tokens, terms, heard.nameWords, wanted, always, isWord)
   const problemsOf = (kinds: ReadonlySet<string>): readonly number[] => settling.flatMap(({ number }) => [...(names.hosts[number]?.problems ?? [])].filter((problem) => kinds.has(names.problemKinds[problem] ?? '')))
   const features = subjectFeatures({
     kinds: hearKinds(kinds, tokens, plantWords), strengthOf: (of) => problemsOf(of).reduce<number | null>((best, problem) => Math.max(best ?? 0, Math.min(1, (strengths.get(problem) ?? 0) / WEIGHTS.signsToConvince)), null),
   }, tokens, heard, isPlant)
+  const troubled = TROUBLE.some((kind) => features.has(kind))
+  // Words that are plainly those of a job ask for it without "when" or "how", where nothing is wrong.
+  const fitting = all.filter(({ node, fit }) => asked || !jobs.hosts.has(node.host) || (!troubled && fit >= WEIGHTS.jobUnasked))
   const own = new Map<string, OwnWords>([[A_PLANT, { name: settling[0]?.score ?? 0, fit: bestFitOf(fitting, ({ node }) => !SUBJECTS.has(node.host)) }]])
   for (const { id } of names.hosts) {
     if (SUBJECTS.has(id)) own.set(id, { name: heard.named.find(({ host }) => host === id)?.name ?? 0, fit: bestFitOf(fitting, ({ node }) => node.host === id) })
   }
-  return { features, own, heard, settling, fitting }
+  return { features, own, heard, settling, fitting, troubled }
 }
 
 /**
@@ -73,7 +84,9 @@ export function hearPlace(
   const subject = hearSubject(ears, words, tokens, terms, isWord)
   const { heard: { named, otherPlant }, settling, fitting } = subject
   const shares = subjectShares(subject.features, subject.own)
-  const shareOf = hostShares(settling, named, otherPlant, shares)
+  const job = subject.troubled ? WEIGHTS.jobBesideTrouble : 1
+  const byHost = hostShares(settling, named, otherPlant, shares)
+  const shareOf = (host: string): number => (ears.jobs.hosts.has(host) ? job : byHost(host))
   const scored = fitting
     .map((entry) => ({ entry, score: entry.fit * shareOf(entry.node.host) }))
     .sort((a, b) => b.score - a.score || a.entry.number - b.entry.number)
@@ -191,7 +204,7 @@ function rankHosts(
     }))
     .sort((a, b) => b.rank - a.rank || a.at - b.at || a.number - b.number)
   // Beside a red flag no plant is guessed: the words are about something else.
-  const unsaid = inDanger ? [] : hostUnsaid(settling, scored, bestOf)
+  const unsaid = inDanger ? [] : hostUnsaid(settling, scored, bestOf, ears.jobs.hosts)
   const hosts = [...unsaid.map(({ entry, score }) => ({
     host: entry.node.host, score: tidyScore(Math.max(WEIGHTS.hostNamed, score * WEIGHTS.hostByEntry)), words: entryCandidate(ears.entries, words, tokens, entry, score).words,
   })), ...ranked.filter(({ host }) => !unsaid.some(({ entry }) => entry.node.host === host)).map(({ host, score, words: heard }) => ({ host, score, words: heard }))]
@@ -204,7 +217,7 @@ function rankHosts(
 
 /** The host that nobody named, but that the complaint speaks for plainly; none or one. */
 function hostUnsaid(
-  settling: readonly NamedHost[], scored: readonly Scored[], bestOf: ReadonlyMap<string, number>,
+  settling: readonly NamedHost[], scored: readonly Scored[], bestOf: ReadonlyMap<string, number>, jobs: ReadonlySet<string>,
 ): readonly Scored[] {
   const [best] = scored
   if (best === undefined) return []
@@ -212,7 +225,8 @@ function hostUnsaid(
   if (host === UNKNOWN_PLANT || settling.some((one) => one.host === host)) return []
   const next = Math.max(0, ...[...bestOf].filter(([other]) => other !== host).map(([, score]) => score))
   const toldOf = host === LAWN
-  if (SUBJECTS.has(host)) return []
+  // A job is done to some plant: it is offered as a complaint and never taken for the plant itself.
+  if (SUBJECTS.has(host) || jobs.has(host)) return []
   if (best.score < (toldOf ? WEIGHTS.hostToldOf : WEIGHTS.hostUnsaid)) return []
   if (best.score - next < (toldOf ? WEIGHTS.hostToldOfMargin : WEIGHTS.hostUnsaidMargin)) return []
   return [best]

@@ -15,7 +15,7 @@ export async function fitConfidence(): Promise<void> {
     const matched = matchQuestion(index, question.text)
     const [first] = matched.entries
     if (first === undefined || matched.redFlags.length > 0) return []
-    const { score, host } = confidenceSigns(matched)
+    const { score, host } = confidenceSigns(matched, index.jobs.hosts)
     return [{ signs: [1, score, host], isRight: isRightEntry(guide, question, first, false) }]
   })
   const [base, byScore, byHost] = fitLogistic(cases, RIDGE).map((value) => Math.round(value * 100) / 100)

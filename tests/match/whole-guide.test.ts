@@ -49,7 +49,9 @@ describe('every entry phrase of the demonstration guide', () => {
       for (const node of host.nodes) {
         for (const phrase of node.entry) {
           said += 1
-          const near = matchQuestion(index, `my ${host.called[0] ?? host.name}: ${phrase}`).entries.slice(0, 3)
+          // A job is asked for beside the name of the plant that it is to be done to.
+          const plant = index.jobs.hosts.has(host.id) ? 'lilac' : host.called[0] ?? host.name
+          const near = matchQuestion(index, `my ${plant}: ${phrase}`).entries.slice(0, 3)
           if (!near.some((entry) => entry.host === host.id && entry.node === node.name)) astray.push(`${host.id}/${node.name}: ${phrase}`)
         }
       }
