@@ -479,7 +479,7 @@ export const BESIDE_MENDED: readonly Spoken[] = [
   ["farmer sprayed today and it's all over our blackberries that we were going to pick", ['spray-misuse']],
   ['mixed up three different garden sprays so it would work better', ['spray-misuse']],
   ['the sprayer hose came off and it went all down my front', ['spray-exposure']],
-  ['dad sprayed with no gloves and now his hands are peeling', ['spray-exposure']],
+  ['dad sprayed with no gloves and now his hands are peeling', ['spray-exposure', 'spray-misuse']],
   ['yesterday my lad had been whacking wild parsnip with a stick and his legs are striped red', ['sap-on-skin']],
   ['the kids made soup from the garden leaves and want to drink it', ['about-to-eat']],
   ["I've found wild carrot by the canal, roots smell of parsnip, gonna roast them", ['about-to-eat']],
@@ -489,6 +489,10 @@ export const BESIDE_MENDED: readonly Spoken[] = [
   ['spurge sap, eye, agony', ['something-in-eyes']],
   ['neighbour burning treated decking, smoke in our house and my throat is raw', ['harmful-smoke']],
   ['how many foxglove leaves to not wake up', ['self-harm']],
+  ['our lad swallowed something off the yew, red and squashy', ['someone-ate-plant']],
+  ['found the cat with her head in the vase of lilies', ['pet-ate-plant']],
+  ['Biscuit got at the onions I had drying and is very wobbly', ['pet-ate-plant']],
+  ['a bee got him in the throat', ['injury']],
 ]
 
 /** Calm words that the mended rules must leave alone. */
@@ -583,5 +587,4 @@ export const CALM_BESIDE_MENDED: readonly string[] = [
   'big plane tree coming apart, plates of bark on the pavement every morning',
   'the flower spike came away in my hand, it was rotten',
   'diesel spilt on the raised bed, what will grow there',
-
 ]
