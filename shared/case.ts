@@ -232,7 +232,8 @@ export const CaseView = z.object({
   words: z.array(z.string()), openedAt: z.string(), askedOn: z.string(), district: z.string().nullable(),
   cards: z.array(FlagCard), carriedOn: z.boolean(),
   place: z.object({
-    host: z.object({ host: z.string(), name: z.string() }).nullable(),
+    /** `job` where it is no plant but a job in the garden. */
+    host: z.object({ host: z.string(), name: z.string(), job: z.literal(true).optional() }).nullable(),
     /** The settled complaint in the words of an entry; null at the top of the tree or before it is settled. */
     node: z.string().nullable(), complaint: z.string().nullable(),
     hosts: z.array(HostOffer), entries: z.array(EntryOffer),

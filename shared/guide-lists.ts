@@ -5,8 +5,8 @@ import { Language } from './language.js'
 /** Texts of a list that have no translation yet, and so stand in the guide's own language; left out where there are none. */
 const Untranslated = z.array(z.string()).optional()
 
-/** A plant to choose from. */
-export const HostRow = z.object({ host: z.string(), name: z.string(), called: z.array(z.string()) }).meta({ id: 'HostRow' })
+/** A plant to choose from, or a job in the garden: when to prune, how to move. */
+export const HostRow = z.object({ host: z.string(), name: z.string(), called: z.array(z.string()), job: z.literal(true).optional() }).meta({ id: 'HostRow' })
 export const HostRows = z.object({ hosts: z.array(HostRow), untranslated: Untranslated }).meta({ id: 'HostRows' })
 
 /** A complaint to choose from: an entry of the host's tree. */

@@ -1,4 +1,4 @@
-import type { Guide } from '../guide/index.js'
+import { type Guide, isJobHost } from '../guide/index.js'
 import { inSingular } from './kinds.js'
 import type { Speech } from './languages/speech.js'
 import type { Token } from './tokens.js'
@@ -17,11 +17,10 @@ const ASKING = 'asks how'
 const JOBS = 'jobs'
 
 /** Gathers the jobs of a guide and the words in which they are asked for. A guide without such words hears none. */
-export function buildJobEars({ hosts, problems, layWords }: Guide, speech: Speech): JobEars {
-  const isJob = (problem: number): boolean => problems[problem]?.kind === 'garden job'
-  const wordsOf = (kind: string): readonly string[] => (layWords.kinds.get(kind) ?? []).map((pattern) => pattern.replace(/[^\s/]+/gu, (word) => inSingular(speech, word)))
+export function buildJobEars(guide: Guide, speech: Speech): JobEars {
+  const wordsOf = (kind: string): readonly string[] => (guide.layWords.kinds.get(kind) ?? []).map((pattern) => pattern.replace(/[^\s/]+/gu, (word) => inSingular(speech, word)))
   return {
-    hosts: new Set(hosts.filter((host) => host.problems.length > 0 && host.problems.every(isJob)).map(({ id }) => id)),
+    hosts: new Set(guide.hosts.filter((host) => isJobHost(guide, host)).map(({ id }) => id)),
     words: buildPatternIndex([wordsOf(ASKING), wordsOf(JOBS)], 'kept'), speech,
   }
 }

@@ -67,10 +67,20 @@ describe('the plain pages', () => {
   })
 
   it('meet words that tell of no trouble with the plant alone, and with a way to ask a person', async () => {
-    const { path } = await opened('when do I prune my hydrangea')
+    const { path } = await opened('hello, it is about my hydrangea')
     const { text } = await get(path).expect(200)
     expect(text.match(/class="offer-trouble">[^<]*/g)).toEqual(['class="offer-trouble">we will ask what you see'])
-    expect(text).toContain(`<a href="${path}?specialist=#now">It is not sick. I want to know how to grow it or cut it</a>`)
+    expect(text).toContain('<summary>It is not sick. I want to know how to grow it or cut it</summary>')
+    expect(text).toContain('name="host" value="pruning"')
+    expect(text).toContain(`<a href="${path}?specialist=#now">None of these. Ask a specialist</a>`)
+  })
+
+  it('offer the job that is asked for before the plant that it is for', async () => {
+    const { path } = await opened('when do I prune my hydrangea')
+    const { text } = await get(path).expect(200)
+    const offered = [...text.matchAll(/class="offer-plant">([^<]*)/g)].map(([, name]) => name)
+    expect(offered[0]).toBe('Pruning and cutting back')
+    expect(offered).toContain('Hydrangea')
   })
 
   it('ask the same check as the panel, and take the same answers', async () => {

@@ -18,6 +18,11 @@ describe('the places offered for confirmation', () => {
     expect(offers.map(offer => [offer.host, offer.node])).toEqual([['rose', 'spots'], ['maple', null]])
   })
 
+  it('keep the plant that was named when jobs to do to it would crowd it out', () => {
+    const offers = offeredPlaces({ hosts: [{ host: 'hydrangea', name: 'Hydrangea', score: 1, words: [heard('hydrangea')] }], entries: [entry('pruning', 'cut'), entry('planting', 'move'), entry('pruning', 'hedge')] })
+    expect(offers.map(offer => [offer.host, offer.node])).toEqual([['pruning', 'cut'], ['planting', 'move'], ['hydrangea', null]])
+  })
+
   it('hold no complaint for a plant of which only the name was heard, unless it fits well all the same', () => {
     const hosts = [{ host: 'hydrangea', name: 'Hydrangea', score: 1, words: [heard('climbing hydrangea')] }]
     const poor = (said: string[]) => ({ ...entry('hydrangea', 'climber', said), score: 0.26 })

@@ -1,5 +1,5 @@
 import type { CheckRows, ComplaintRows, HostRows, ProblemRows, RegionView, Suggestions } from '../../../shared/index.js'
-import type { Guide, Host, Problem } from '../../guide/index.js'
+import { type Guide, type Host, isJobHost, type Problem } from '../../guide/index.js'
 import { hearWords } from '../cases/hear-words.js'
 import { DeskFault } from '../desk-fault.js'
 import { hostNamed, redFlagNamed } from '../guide-names.js'
@@ -21,10 +21,10 @@ export function regionView({ region }: Guide, sendsMail: boolean): RegionView {
   }
 }
 
-/** Every plant to choose from, by name in the guide's language. */
+/** Every plant to choose from, by name in the guide's language; after them the jobs in the garden. */
 export function hostRows(guide: Guide, own = guide): HostRows {
-  const hosts = guide.hosts.map(({ id, name, called }) => ({ host: id, name, called: [...called] }))
-  return withUntranslated(guide, own, { hosts: hosts.sort((a, b) => a.name.localeCompare(b.name, guide.language)) })
+  const hosts = guide.hosts.map((host): HostRows['hosts'][number] => ({ host: host.id, name: host.name, called: [...host.called], ...isJobHost(guide, host) ? { job: true } : {} }))
+  return withUntranslated(guide, own, { hosts: hosts.sort((a, b) => Number(a.job ?? false) - Number(b.job ?? false) || a.name.localeCompare(b.name, guide.language)) })
 }
 
 /** Every complaint to choose from for one plant, in the order of its tree. */

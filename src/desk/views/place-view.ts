@@ -1,6 +1,6 @@
 import type { CaseView, EntryOffer, HostOffer } from '../../../shared/index.js'
 import type { Reading } from '../../engine/index.js'
-import type { Guide } from '../../guide/index.js'
+import { type Guide, isJobHost } from '../../guide/index.js'
 import type { CaseFile, KeptMatch } from '../cases/case-file.js'
 import { sayNothing } from '../../match/index.js'
 import { hostNamed, nodeNamed } from '../guide-names.js'
@@ -20,7 +20,7 @@ export function placeView(
   const node = started === null || start === null || start.node === null ? null : nodeNamed(started, start.node)
   const heard = file.matched.entries.find((entry) => entry.host === start?.host && entry.node === start.node)
   return {
-    host: host === null ? null : { host: host.id, name: host.name },
+    host: host === null ? null : { host: host.id, name: host.name, ...isJobHost(guide, host) ? { job: true } : {} },
     node: node?.name ?? null,
     complaint: node === null ? null : phraseShown(own, node.entry, heard?.phrase ?? null),
     ...offers(guide, own, file.matched),

@@ -30,7 +30,11 @@ export function offeredPlaces(heard: HeardPlace, besideCard = false): readonly O
   const wholeTrees = hosts.filter(host => !covered.has(host.host)).map((host): OfferedPlace => ({
     host: host.host, hostName: host.name, node: null, phrase: null, heard: saidOnce(host.words),
   }))
-  return [...fromEntries, ...wholeTrees].slice(0, MOST_OFFERS)
+  // "When do I prune my hydrangea" is met with jobs; the hydrangea that was named must not be crowded out by them.
+  const namedTree = wholeTrees.filter(offer => hosts.some(host => host.host === offer.host && host.host !== UNKNOWN_PLANT && host.score >= PLAINLY_NAMED)).slice(0, 1)
+  const others = [...fromEntries, ...wholeTrees].filter(offer => !namedTree.includes(offer))
+  const before = others.slice(0, MOST_OFFERS - namedTree.length)
+  return [...before, ...namedTree, ...others.slice(before.length)].slice(0, MOST_OFFERS)
 }
 
 function plainlySaid({ hosts, entries }: HeardPlace): HeardPlace {

@@ -4,6 +4,7 @@ import type { CaseView } from '../../../shared/index.js'
 import type { CaseService } from '../wire/case-service.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 import { hearingOf } from './hearing.js'
+import { JobPicker } from './job-picker.js'
 import { offeredPlaces } from './offered-places.js'
 import { Told } from './told.js'
 import { UNKNOWN_PLANT } from './unknown-plant.js'
@@ -26,10 +27,12 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle, onS
   const hearing = hearingOf(view.place)
   const asksForPlant = offers.length === 0 || hearing === 'no plant' || hearing === 'out of scope'
   const [picking, setPicking] = useState(asksForPlant)
+  const [choosingJob, setChoosingJob] = useState(false)
   return (
     <div class="step">
-      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{picking && asksForPlant ? words.titleNothing : hearing === 'sure' ? words.title : words.titleUnsure}</h3>
-      {!picking && (
+      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{choosingJob ? words.jobTitle : picking && asksForPlant ? words.titleNothing : hearing === 'sure' ? words.title : words.titleUnsure}</h3>
+      {choosingJob && <JobPicker service={service} disabled={disabled} onPick={onSettle} onSpecialist={onSpecialist} onLeave={() => setChoosingJob(false)} />}
+      {!picking && !choosingJob && (
         <>
           <p>{hearing === 'sure' ? words.lead : words.leadUnsure}</p>
           <ul class="offers">
@@ -51,7 +54,7 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle, onS
             {!offers.some(offer => offer.host === UNKNOWN_PLANT) && (
               <button type="button" class="quiet" onClick={() => onSettle(UNKNOWN_PLANT, null)}>{words.unknown}</button>
             )}
-            {view.ticket === null && <button type="button" class="quiet" onClick={onSpecialist}>{words.notSick}</button>}
+            {view.ticket === null && <button type="button" class="quiet" onClick={() => setChoosingJob(true)}>{words.notSick}</button>}
           </p>
         </>
       )}

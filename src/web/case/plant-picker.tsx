@@ -30,13 +30,19 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
   // The picker opens by the asker's own press, so the field may take the focus.
   useLayoutEffect(() => field.current?.focus(), [host, hosts.kind, host === null ? '' : complaints.kind])
 
+  const rows = hosts.kind === 'here' ? hosts.value.hosts : []
   // Enter takes the first line: quicker than reaching for it, and the only way on for people without a pointer.
   const takeFirst = (event: KeyboardEvent, take: (() => void) | null) => {
     if (event.key !== 'Enter' || event.isComposing || typed.trim() === '' || take === null || disabled) return
     event.preventDefault()
     take()
   }
-  const choose = (next: string | null) => { setTyped(''); setHost(next) }
+  // A job is asked for by its own first question: there is nothing wrong that could be picked.
+  const choose = (next: string | null) => {
+    if (next !== null && rows.some(row => row.host === next && row.job === true)) return onPick(next, null)
+    setTyped('')
+    setHost(next)
+  }
   const waiting = host === null ? hosts : complaints
   if (waiting.kind === 'fetching' || hosts.kind === 'fetching') return <p class="hint">{words.loading}</p>
   if (waiting.kind === 'failed') {
@@ -44,7 +50,6 @@ export function PlantPicker({ service, disabled, startAt, onPick, leaveWords, on
   }
 
   const untranslated = new Set([...hosts.kind === 'here' ? hosts.value.untranslated ?? [] : [], ...complaints.kind === 'here' ? complaints.value.untranslated ?? [] : []])
-  const rows = hosts.kind === 'here' ? hosts.value.hosts : []
   const chosen = rows.find(row => row.host === host) ?? null
   if (host !== null && complaints.kind === 'here') {
     const fitting = bestFitting(complaints.value.complaints, complaintNames, typed)

@@ -20,11 +20,12 @@ export function SpecimenLabel({ view, districtName, onChange, changeAddress, cha
   const words = useSheetWording().label
   const { language } = useSpoken()
   const settled = view.place.host !== null
+  const isJob = view.place.host?.job === true
   return (
     <section class="label" aria-label={words.title}>
       <dl>
-        <div><dt>{words.plant}</dt><dd class={settled ? 'written plant' : 'unknown'}>{view.place.host === null ? words.notYet : <Told text={view.place.host.name} />}</dd></div>
-        {settled && <div><dt>{words.trouble}</dt><dd class="written">{view.place.complaint === null ? words.fromTheTop : <Told text={view.place.complaint} />}</dd></div>}
+        <div><dt>{isJob ? words.job : words.plant}</dt><dd class={settled ? 'written plant' : 'unknown'}>{view.place.host === null ? words.notYet : <Told text={view.place.host.name} />}</dd></div>
+        {settled && <div><dt>{isJob ? words.question : words.trouble}</dt><dd class="written">{view.place.complaint === null ? words.fromTheTop : <Told text={view.place.complaint} />}</dd></div>}
         {districtName !== null && <div><dt>{words.place}</dt><dd class="written"><Told text={districtName} /></dd></div>}
         <div><dt>{words.date}</dt><dd class="written">{dayInWords(view.askedOn, language)}</dd></div>
       </dl>

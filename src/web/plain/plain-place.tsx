@@ -46,7 +46,17 @@ export function PlainPlace({ view, hosts }: Pick<CasePage, 'view' | 'hosts'>) {
           <p><button type="submit" class="quiet">{words.unknown}</button></p>
         </PlainForm>
       )}
-      {offers.length > 0 && view.ticket === null && <p><a href={`${plainAddress(view.link)}?specialist=#${NOW}`}>{words.notSick}</a></p>}
+      {offers.length > 0 && view.ticket === null && (
+        <details>
+          <summary>{words.notSick}</summary>
+          <h3>{words.jobTitle}</h3>
+          <PlainForm link={view.link} change="place" revision={view.revision} class="picker">
+            <input type="hidden" name="node" value="" />
+            <ul class="picks">{hosts.filter(row => row.job === true).map(row => <li key={row.host}><button type="submit" name="host" value={row.host} class="answer"><Told text={row.name} /></button></li>)}</ul>
+          </PlainForm>
+          <p><a href={`${plainAddress(view.link)}?specialist=#${NOW}`}>{words.noneOfThese}</a></p>
+        </details>
+      )}
     </div>
   )
 }

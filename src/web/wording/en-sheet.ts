@@ -14,7 +14,7 @@ export const enSheet = {
   words: { title: 'In your words', and: 'and later' },
 
   label: {
-    title: 'The plant', plant: 'Plant', trouble: 'Trouble', place: 'Place', date: 'Date',
+    title: 'The plant', plant: 'Plant', trouble: 'Trouble', job: 'Job', question: 'Question', place: 'Place', date: 'Date',
     notYet: 'not yet named', fromTheTop: 'not yet clear', change: 'Change',
     changePlant: 'Change the plant or the trouble',
   },
@@ -29,6 +29,8 @@ export const enSheet = {
     somethingElse: 'Something else',
     unknown: 'I don’t know what plant it is',
     notSick: 'It is not sick. I want to know how to grow it or cut it',
+    jobTitle: 'What would you like to do?',
+    noneOfThese: 'None of these. Ask a specialist',
     tellNext: 'we will ask what you see',
     back: 'Back to the lines above',
     titleUnsure: 'Which of these comes nearest?',

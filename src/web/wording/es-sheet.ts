@@ -11,7 +11,7 @@ export const esSheet: SheetWording = {
   words: { title: 'Con sus palabras', and: 'y más tarde' },
 
   label: {
-    title: 'La planta', plant: 'Planta', trouble: 'Problema', place: 'Lugar', date: 'Fecha',
+    title: 'La planta', plant: 'Planta', trouble: 'Problema', job: 'Tarea', question: 'Pregunta', place: 'Lugar', date: 'Fecha',
     notYet: 'aún sin nombre', fromTheTop: 'aún no está claro', change: 'Cambiar',
     changePlant: 'Cambiar la planta o el problema',
   },
@@ -26,6 +26,8 @@ export const esSheet: SheetWording = {
     somethingElse: 'Otra cosa',
     unknown: 'No sé qué planta es',
     notSick: 'No está enferma. Quiero saber cómo cultivarla o cómo podarla',
+    jobTitle: '¿Qué quiere hacer?',
+    noneOfThese: 'Ninguna de estas. Preguntar a un especialista',
     tellNext: 'le preguntaremos qué ve',
     back: 'Volver a las líneas de arriba',
     titleUnsure: '¿Cuál de estas se acerca más?',
