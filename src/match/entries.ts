@@ -195,9 +195,10 @@ function hearKeys(
   const respelled = new Set<string>()
   for (const { key, exact, first, last, negated } of terms) {
     const named = nameWords.has(first)
+    const well = isFine(meanings.speech, tokens, last)
     const use = { place: first, exact: phrases.exactNumbers.get(exact) ?? -1, negated, named }
     const word = tokens[first]?.text ?? ''
-    if (isUseful(key)) note(key, { ...use, fit: named && key !== exact ? WEIGHTS.nameAsPart : 1 })
+    if (isUseful(key)) note(key, { ...use, fit: named && key !== exact ? WEIGHTS.nameAsPart : well ? WEIGHTS.denied : 1 })
     else if (first === last && !named && !isWord(word) && (respelled.has(word) || respelled.size < WEIGHTS.wordsRespelled)) {
       respelled.add(word)
       const [near] = spell(word)
@@ -212,6 +213,13 @@ function hearKeys(
     }
   }
   return heard
+}
+
+/** "The leaves look very healthy": said to be well, and so not what is wrong. */
+function isFine({ names: { being, degrees, fine } }: Speech, tokens: readonly Token[], last: number): boolean {
+  const textAt = (place: number): string => tokens[place]?.text ?? ''
+  if (!being.has(textAt(last + 1))) return false
+  return fine.has(textAt(last + 2)) || (degrees.has(textAt(last + 2)) && fine.has(textAt(last + 3)))
 }
 
 function fitOf(uses: readonly Use[], postings: Postings, at: number): number {

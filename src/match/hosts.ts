@@ -292,12 +292,14 @@ function standingOf(names: HostNames, tokens: readonly Token[], { first, last }:
   if (around.being.has(next) && (around.fine.has(textAt(last + 2)) || (around.degrees.has(textAt(last + 2)) && around.fine.has(textAt(last + 3))))) return WEIGHTS.hostNearby
   // "the beans next to it went the same": named for company.
   const after = `${next} ${textAt(last + 2)}`
-  if (around.alongside.has(after) || around.alongside.has(`${after} ${textAt(last + 3)}`)) return WEIGHTS.hostNearby
+  if (around.alongside.has(next) || around.alongside.has(after) || around.alongside.has(`${after} ${textAt(last + 3)}`)) return WEIGHTS.hostNearby
   // "under the lettuce leaves" is about the lettuce; "under the maple" is not about the maple.
   if (PLANT_PARTS.has(singular(next))) return 1
   if (around.nearby.has(said) || around.nearby.has(saidBefore) || around.nearby.has(`${textAt(before - 2)} ${saidBefore}`)) return WEIGHTS.hostNearby
   const grounds = names.grounds.has(textAt(last)) || names.grounds.has(singular(textAt(last)))
-  if (grounds && (around.inPlace.has(said))) return WEIGHTS.hostGround
+  // "In our back lawn".
+  while (grounds && before >= 0 && (SIDES.has(textAt(before)) || around.between.has(textAt(before)))) before -= 1
+  if (grounds && around.inPlace.has(textAt(before))) return WEIGHTS.hostGround
   return TROUBLED.has(said) ? WEIGHTS.hostTroubled : 1
 }
 
@@ -337,7 +339,8 @@ function joinWords(words: readonly string[], first: number, last: number): strin
   return joined
 }
 
-const HOLDERS = listed('window flower planter letter nest raised cardboard') // "window box" is no box hedge
+const HOLDERS = listed('window flower planter letter nest cardboard') // "window box" is no box hedge
+const SIDES = listed('front back side rear')
 /** "strangling my roses": what troubles the rose is in question as much as the rose. */
 const TROUBLED = listed('strangling choking climbing smothering through up round into among over twining throttling swamping')
 /** "The pea bed": where it grows, and the plant in question if no other is named. */

@@ -28,13 +28,19 @@ export function hearKinds({ speech, names, patterns }: KindEars, tokens: readonl
   const denied = deniedPlaces(tokens, speech)
   const found = findGroups(tokens.map((token) => ({ ...token, text: inSingular(speech, token.text) })), patterns)
   const heard = new Map<string, number>()
+  const longer = [...found].flatMap(([group, spans]) => (HOLDING.has(names[group] ?? '') ? spans : [])).filter(({ first, last }) => last > first)
+  // "Weed killer" is no weed, nor "bird seed" a bird.
+  const isInside = (first: number): boolean => longer.some((other) => other.first <= first && other.last >= first)
   for (const [group, spans] of found) {
-    const span = spans.find(({ first, last }) => !denied.has(first) && !(first === last && nameWords.has(first)))
+    const span = spans.find(({ first, last }) => !denied.has(first) && !(first === last && (nameWords.has(first) || isInside(first))))
     const name = names[group]
     if (span !== undefined && name !== undefined) heard.set(name, span.first)
   }
   return heard
 }
+
+/** Kinds whose longer words hold a word of another kind that they do not mean. */
+const HOLDING: ReadonlySet<string> = new Set(['spoilers', 'stores'])
 
 /** A word as kinds of words are heard: small, without accents and in the singular. "A bit" is no bite: that one irregular form is left as it is. */
 export function inSingular({ singular }: Speech, word: string): string {

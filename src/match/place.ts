@@ -158,6 +158,8 @@ function settlingHosts(named: readonly NamedHost[], otherPlant: number): readonl
   const real = named.filter(({ host }) => host !== UNKNOWN_PLANT)
   const sure = real.filter(({ score }) => score >= WEIGHTS.hostNamed)
   const [only, ...others] = real
+  // "Mushrooms on the roots of a tree in my front lawn": the tree is in question, though nobody says which.
+  if (only !== undefined && only.score === WEIGHTS.hostGround && others.length === 0 && named.some(({ host }) => host === UNKNOWN_PLANT)) return []
   if (only !== undefined && others.length === 0 && otherPlant === 0 && only.score === WEIGHTS.hostGround) return [{ ...only, score: only.name }]
   if (sure.length > 0 || only === undefined || others.length > 0 || otherPlant > 0 || only.score < WEIGHTS.hostNearby) return sure
   return [{ ...only, score: WEIGHTS.hostAlone }]

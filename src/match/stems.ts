@@ -54,6 +54,8 @@ const IRREGULAR: ReadonlyMap<string, string> = new Map([
   ['holly', 'holly'], ['chillies', 'chilli'], ['mice', 'mouse'], ['gone', 'go'], ['went', 'go'], ['goes', 'go'], ['broken', 'break'], ['broke', 'break'],
   ['grown', 'grow'], ['grew', 'grow'], ['wilty', 'wilt'], ['bitten', 'bite'], ['bit', 'bite'], ['flies', 'fly'], ['shrivelled', 'shrivel'], ['curled', 'curl'],
   ['colour', 'color'], ['coloured', 'color'], ['discoloured', 'discolor'], ['nibbled', 'nibbl'], ['tunnels', 'tunnel'], ['fuzz', 'fuzz'], ['fuzzy', 'fuzz'], ['fluffy', 'fluf'],
+  // "Hardly any" is not hard.
+  ['hardly', 'hardly'],
   // Not to be one with "strip", nor with "budgie".
   ['stripe', 'stripe'], ['stripes', 'stripe'], ['striped', 'stripe'], ['stripy', 'stripe'], ['stripey', 'stripe'], ['striping', 'stripe'],
   ['budge', 'budge'], ['budges', 'budge'], ['budged', 'budge'], ['budging', 'budge'],

@@ -16,11 +16,11 @@ export const ENGLISH: Speech = {
       'around', 'among', 'amongst', 'next', 'like', 'unlike', 'not', 'except', 'besides', 'beyond', 'nor',
       'next to', 'close to', 'on to', 'near to', 'apart from', 'other than', 'rather than', 'such as', 'similar to', 'compared to', 'front of', 'instead of', 'looks like', 'smells of', 'smells like', 'away from', 'adjacent to', 'where the', 'bed with', 'border with', 'pot with', 'planted with', 'together with', 'along with', 'on from',
     ]),
-    alongside: new Set(['next to it', 'next to them', 'close to it', 'beside it', 'beside them', 'near it', 'near them', 'alongside it', 'in it', 'around it', 'by it', 'by them', 'is the same', 'are the same', 'has the same', 'have the same', 'got the same', 'went the same', 'is doing the', 'are doing the', 'in same bed']),
+    alongside: new Set(['nearby', 'close by', 'next door', 'next to it', 'next to them', 'close to it', 'beside it', 'beside them', 'near it', 'near them', 'alongside it', 'in it', 'around it', 'by it', 'by them', 'is the same', 'are the same', 'has the same', 'have the same', 'got the same', 'went the same', 'is doing the', 'are doing the', 'in same bed']),
     // English says the thing last ("apple jam"): the guide's `things`.
     thingsOf: new Set(),
     being: listed('is are was were look looks seem seems stay stays do'),
-    degrees: listed('all still perfectly quite really looking doing'),
+    degrees: listed('all still perfectly quite really looking doing very so pretty absolutely'),
     becoming: listed('went gone turned turning going nearly almost are'),
     colours: listed('lemon lime beetroot plum cherry peach raspberry olive'),
     fine: listed('fine ok okay alright healthy unaffected good great well perfect happy untouched clean'),
