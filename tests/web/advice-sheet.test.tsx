@@ -53,6 +53,14 @@ describe('the advice', () => {
     expect(render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ card: sprayed })} headingRef={null} />)).toContain('<h4>Spraying</h4>')
   })
 
+  it('says of a job how it is done and why, and not how sure, what else or which spray', () => {
+    const card = { ...conclusion().card, problem: 'job-prune-rose', kind: 'garden job', what: 'Roses are pruned late in winter.' }
+    const html = render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ card, watched: [] })} headingRef={null} />)
+    expect(html).toContain('How it is done')
+    expect(html).toContain('Roses are pruned late in winter.')
+    expect(html).not.toMatch(/How sure|No spray|What else it could be|What we think it is/)
+  })
+
   it('says nothing of turns and reports when there are none', () => {
     const html = render(<AdviceSheet askedOn="2026-11-25" conclusion={conclusion({ watched: [], others: [] })} headingRef={null} />)
     expect(html).not.toMatch(/What would change this|We cannot rule this out|What else it could be/)

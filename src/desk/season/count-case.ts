@@ -46,6 +46,8 @@ async function reportOf(
   // Settled without a plant, as from words alone: the host is then one that the problem is of.
   const host = reading.host ?? (counts === null ? null : firstHostOf(guide, counts.problem))
   if (counts === null || host === null) return undefined
+  // A job that was asked for is no sighting: the season's record tells what plants suffer from.
+  if (problemNamed(guide, counts.problem)?.kind === 'garden job') return undefined
   // Once anybody was erased, who asked is not found out anew, and the report counts or repeats as it did.
   const isCut = before !== undefined && before.asker === null
   return {

@@ -34,17 +34,21 @@ export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, on
   const wording = useSheetWording()
   const words = wording.advice
   const { card, why, others, turns, watched } = conclusion
+  // A job is what the asker chose: there is nothing to be sure of, and nothing that it could be instead.
+  const isJob = card.kind === 'garden job'
   return (
     <div class="step advice">
-      <p class="kicker">{words.title}</p>
+      <p class="kicker">{isJob ? words.jobTitle : words.title}</p>
       <h3 class="step-title" tabIndex={-1} ref={headingRef}><Told text={card.name} /></h3>
       <p class="bottom-line"><Told text={card.bottomLine} /></p>
-      <p class="sureness">
-        <span>{words.sure}:</span> <b>{card.sureness}</b>, {words.share(card.probability)}
-        <svg class="bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
-          <rect class="bar-whole" width="100" height="6" /><rect class="bar-part" width={card.probability * 100} height="6" />
-        </svg>
-      </p>
+      {!isJob && (
+        <p class="sureness">
+          <span>{words.sure}:</span> <b>{card.sureness}</b>, {words.share(card.probability)}
+          <svg class="bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
+            <rect class="bar-whole" width="100" height="6" /><rect class="bar-part" width={card.probability * 100} height="6" />
+          </svg>
+        </p>
+      )}
       {card.escalate !== null && (
         <div class="report">
           <h4>{words.report}</h4>
@@ -58,20 +62,20 @@ export function AdviceSheet({ conclusion, askedOn, headingRef, keyed = false, on
       <Part title={words.notWorth} lines={card.notWorthDoing} />
       <Part title={words.nextYear} lines={card.nextYear} />
       <TimeOfYear card={card} askedOn={askedOn} />
-      <div class="part"><h4>{card.spraysNothing ? words.noSpray : words.spray}</h4><p><Told text={card.spray} /></p></div>
-      <div class="part"><h4>{words.why}</h4>
+      {!isJob && <div class="part"><h4>{card.spraysNothing ? words.noSpray : words.spray}</h4><p><Told text={card.spray} /></p></div>}
+      <div class="part"><h4>{isJob ? words.jobWhy : words.why}</h4>
         <div>
           <p><Told text={card.what} />{card.agent !== null && <> {words.cause}: <i>{card.agent}</i>.</>}</p>
-          <Reasons line={why} />
-          <MovedNote moved={why.moved} />
-          {why.against.length === 0 && why.for.length > 0 && <p class="hint">{words.nothingAgainst}</p>}
+          {!isJob && <Reasons line={why} />}
+          {!isJob && <MovedNote moved={why.moved} />}
+          {!isJob && why.against.length === 0 && why.for.length > 0 && <p class="hint">{words.nothingAgainst}</p>}
         </div>
       </div>
-      <TurnList turns={turns} keyed={keyed} onLookAt={onLookAt} lookAddress={lookAddress} />
+      {!isJob && <TurnList turns={turns} keyed={keyed} onLookAt={onLookAt} lookAddress={lookAddress} />}
       {card.lookAlikes.length > 0 && (
-        <div class="part"><h4>{words.lookAlikes}</h4><p>{card.lookAlikes.map((other, place) => <>{place > 0 && ', '}<Told text={other.name} /></>)}</p></div>
+        <div class="part"><h4>{isJob ? words.jobBeside : words.lookAlikes}</h4><p>{card.lookAlikes.map((other, place) => <>{place > 0 && ', '}<Told text={other.name} /></>)}</p></div>
       )}
-      {others.length > 0 && <LikelyList likely={others} title={words.others} reasons={false} />}
+      {!isJob && others.length > 0 && <LikelyList likely={others} title={words.others} reasons={false} />}
       <Sources card={card} />
       {children}
     </div>

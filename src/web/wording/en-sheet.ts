@@ -95,6 +95,9 @@ export const enSheet = {
 
   advice: {
     title: 'What we think it is',
+    jobTitle: 'How it is done',
+    jobWhy: 'Why then, and why so',
+    jobBeside: 'Not to be mixed up with',
     sure: 'How sure',
     share: (probability: number) => `about ${Math.min(99, Math.max(1, Math.round(probability * 100)))} in 100`,
     cause: 'Cause',

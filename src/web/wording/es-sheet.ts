@@ -98,6 +98,9 @@ export const esSheet: SheetWording = {
 
   advice: {
     title: 'Lo que creemos que es',
+    jobTitle: 'Cómo se hace',
+    jobWhy: 'Por qué entonces y así',
+    jobBeside: 'No se confunda con',
     sure: 'Con qué certeza',
     share: probability => `más o menos ${Math.min(99, Math.max(1, Math.round(probability * 100)))} de cada 100`,
     cause: 'Causa',

@@ -40,6 +40,11 @@ describe('what the season counts', () => {
     expect(await counted()).toEqual([])
   })
 
+  it('is no job that was asked for: it tells of nothing that plants suffer from', async () => {
+    await concludedCase(world, { host: 'pruning', problem: 'job-prune-rose', district: 'holt-fen' })
+    expect(await counted()).toEqual([])
+  })
+
   it('is a settled case once, as what it was settled and as nothing else', async () => {
     const ticket = await ticketOf(world.desk, await concludedCase(world, SPOT))
     await world.desk.settleTicket(ticket, as('rose-rust'), sedge)
