@@ -90,6 +90,8 @@ export function hearPlace(
   const scored = fitting
     .map((entry) => ({ entry, score: entry.fit * shareOf(entry.node.host) }))
     .sort((a, b) => b.score - a.score || a.entry.number - b.entry.number)
+    .map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one))
+    .sort((a, b) => b.score - a.score || a.entry.number - b.entry.number)
   const ranked = rankHosts(ears, named, settling, scored, words, tokens, danger !== 'none')
   return {
     subject,
@@ -100,6 +102,11 @@ export function hearPlace(
       .slice(0, WEIGHTS.mostEntries)
       .map(({ entry, score }) => entryCandidate(ears.entries, words, tokens, entry, score)),
   }
+}
+
+/** A question asks for one job: the others that share its words ("when", "back") must not crowd the plant's complaints out. */
+function isSecondJob({ jobs }: PlaceEars, { entry }: Scored, place: number, all: readonly Scored[]): boolean {
+  return jobs.hosts.has(entry.node.host) && all.slice(0, place).some((better) => jobs.hosts.has(better.entry.node.host))
 }
 
 /**

@@ -52,6 +52,8 @@ export const WEIGHTS = {
   entryUnknownBesides: 0.3,
   /** What is left of an entry's fit when the question is surely about something else (soil, an insect, a plant). 0.2 to 0.6. */
   subjectLeast: 0.4,
+  /** What is left of a garden job's score beside a better one. 0.3 to 0.8. */
+  jobBesideJob: 0.5,
   /** A garden job is heard without a word of asking where it fits at least so well. 0.6 to 0.9. */
   jobUnasked: 0.7,
   /** What is left of the fit of a garden job when signs of trouble are told beside the asking. 0.5 to 0.9. */
