@@ -59,7 +59,7 @@ export const WEIGHTS = {
   /** What is left of the fit of a garden job when signs of trouble are told beside the asking. 0.5 to 0.9. */
   jobBesideTrouble: 0.6,
   /** A subject comes before a plant that is named when it is at least this likely. 0.5 to 0.8. */
-  subjectDespitePlant: 0.6,
+  subjectDespitePlant: 0.62,
   /** A subject is offered where it is at least this likely. */
   subjectOffered: 0.1,
   /** What is left of a real host's entry when no host is named: the unknown plant's equal entry comes first. */

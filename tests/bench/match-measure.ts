@@ -1,4 +1,4 @@
-import type { Guide } from '../../src/guide/index.js'
+import { type Guide, isJobHost } from '../../src/guide/index.js'
 import type { Question } from '../match/questions/read-questions.js'
 
 /** What any matcher heard in a question, as far as it is measured. Lists are best first. */
@@ -42,10 +42,11 @@ export function rightEntryAt(guide: Guide, question: Question, { entries }: Answ
 
 /** Whether an entry is right, or with `telling` also narrow: at most half of the problems of its host. */
 export function isRightEntry(guide: Guide, question: Question, entry: Answered['entries'][number], telling: boolean): boolean {
-  const hostRight = question.host === null || entry.host === question.host
+  const host = guide.hosts[guide.hostNumbers.get(entry.host) ?? -1]
+  // A job stands in its own tree, whatever plant it is to be done to.
+  const hostRight = question.host === null || entry.host === question.host || (host !== undefined && isJobHost(guide, host))
   if (!hostRight || !question.problems.some((problem) => entry.problems.includes(problem))) return false
   if (!telling) return true
-  const host = guide.hosts[guide.hostNumbers.get(entry.host) ?? -1]
   const own = new Set([...(host?.problems ?? [])].map((number) => guide.problems[number]?.id as string))
   return entry.problems.filter((problem) => own.has(problem)).length <= own.size / 2
 }
