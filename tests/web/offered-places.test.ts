@@ -18,6 +18,11 @@ describe('the places offered for confirmation', () => {
     expect(offers.map(offer => [offer.host, offer.node])).toEqual([['rose', 'spots'], ['maple', null]])
   })
 
+  it('hold no plant that nobody named and that fits less than half as well as the first', () => {
+    const offers = offeredPlaces({ hosts: [{ host: 'rose', name: 'Rose', score: 0.6, words: [heard('rose')] }], entries: [entry('garden-conditions', 'worry'), { ...entry('jasmine', 'kind'), score: 0.2 }, { ...entry('rose', 'spots'), score: 0.2 }, { ...entry('apple', 'leaf'), score: 0.3 }] })
+    expect(offers.map(offer => offer.host)).toEqual(['garden-conditions', 'rose', 'apple'])
+  })
+
   it('keep the plant that was named when jobs to do to it would crowd it out', () => {
     const offers = offeredPlaces({ hosts: [{ host: 'hydrangea', name: 'Hydrangea', score: 1, words: [heard('hydrangea')] }], entries: [entry('pruning', 'cut'), entry('planting', 'move'), entry('pruning', 'hedge')] })
     expect(offers.map(offer => [offer.host, offer.node])).toEqual([['pruning', 'cut'], ['planting', 'move'], ['hydrangea', null]])

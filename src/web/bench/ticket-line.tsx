@@ -2,6 +2,7 @@ import type { Ref } from 'preact'
 import type { TicketRow } from '../../../shared/index.js'
 import { momentInWords } from '../wording/day.js'
 import { otherLanguage } from './asker-language.js'
+import { isUrgentStill } from './urgent-still.js'
 
 interface TicketLineProps {
   readonly row: TicketRow
@@ -15,10 +16,10 @@ interface TicketLineProps {
 export function TicketLine({ row, number, districtName, linkRef, onFocus }: TicketLineProps) {
   const language = otherLanguage(row.language)
   return (
-    <li class={row.urgent ? 'ledger-row urgent' : 'ledger-row'}>
+    <li class={isUrgentStill(row) ? 'ledger-row urgent' : 'ledger-row'}>
       <span class="number">{number}</span>
       <div>
-        <p class="why">{row.urgent && <b class="mark">Urgent</b>} {row.late && <b class="mark">Late</b>} {row.why}</p>
+        <p class="why">{isUrgentStill(row) && <b class="mark">Urgent</b>} {row.late && <b class="mark">Late</b>} {row.why}</p>
         <a href={`#ticket/${row.ticket}`} ref={linkRef} data-ticket={row.ticket} lang={row.language} onFocus={onFocus}>{shortened(row.words)}</a>
       </div>
       <p class="facts">

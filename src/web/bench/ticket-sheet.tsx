@@ -20,6 +20,7 @@ import { stateInWords } from './state-in-words.js'
 import { ticketActions, type FormName, type TicketAction } from './ticket-actions.js'
 import { useTicket } from './use-ticket.js'
 import { WeighedList } from './weighed-list.js'
+import { isUrgentStill } from './urgent-still.js'
 
 interface TicketSheetProps {
   readonly service: StaffService
@@ -105,7 +106,7 @@ function WhyHere({ view }: { readonly view: TicketView }) {
   return (
     <div class="step why-line">
       <p>
-        {view.urgent && <b class="mark">Urgent</b>} {view.why}
+        {isUrgentStill(view) && <b class="mark">Urgent</b>} {view.why}
         {view.dueAt !== null && <span class={view.late ? 'due late' : 'due'}> {view.late ? 'Should have been answered by' : 'To be answered by'} {momentInWords(view.dueAt)}</span>}
       </p>
     </div>

@@ -23,7 +23,10 @@ export interface OfferedPlace {
  */
 export function offeredPlaces(heard: HeardPlace, besideCard = false): readonly OfferedPlace[] {
   const { hosts, entries } = besideCard ? plainlySaid(heard) : withoutNameAlone(heard)
-  const fromEntries = entries.slice(0, MOST_OFFERS).map((entry): OfferedPlace => ({
+  const [best] = entries
+  const isGuessFarBelow = (entry: HeardPlace['entries'][number]): boolean =>
+    best !== undefined && entry.score < best.score * FAR_BELOW && !hosts.some(host => host.host === entry.host)
+  const fromEntries = entries.filter(entry => !isGuessFarBelow(entry)).slice(0, MOST_OFFERS).map((entry): OfferedPlace => ({
     host: entry.host, hostName: entry.hostName, node: entry.node, phrase: entry.phrase, heard: saidOnce(entry.words),
   }))
   const covered = new Set(fromEntries.map(offer => offer.host))
@@ -61,6 +64,8 @@ function saidOnce(words: HeardPlace['hosts'][number]['words']): readonly string[
 }
 
 const MOST_OFFERS = 3
+/** "Everything in my garden looks sad" offers no jasmine that nobody named and that fits half as well as the garden. */
+const FAR_BELOW = 0.5
 /** An exact name scores 1; below this it is a likeness or a guess from the complaint. */
 const PLAINLY_NAMED = 0.9
 /**
