@@ -137,6 +137,7 @@ export function fitEntries(
     scratch.bestFit[number] = 0
     scratch.nodes[number] = 0
   }
+  const better = new Map<number, number>()
   const entries = candidates
     .map(({ node, number, phrase, fit, weight, strength }) => {
       const together = Math.min(1, weight / toCover)
@@ -146,7 +147,11 @@ export function fitEntries(
       return { node, number, phrase, fit: words * (1 - WEIGHTS.wideNode * node.width) }
     })
     .sort((a, b) => b.fit - a.fit || a.number - b.number)
-    .filter(({ node }, place, all) => place < WEIGHTS.entriesWeighed || all.slice(0, place).filter((other) => other.node.hostNumber === node.hostNumber).length < (always.get(node.hostNumber) ?? 0))
+    .filter(({ node }, place) => {
+      const before = better.get(node.hostNumber) ?? 0
+      better.set(node.hostNumber, before + 1)
+      return place < WEIGHTS.entriesWeighed || before < (always.get(node.hostNumber) ?? 0)
+    })
     .map(({ node, number, phrase, fit }) => {
       const { text, keys } = phrases.phrases[phrase] ?? { text: '', keys: [] }
       const places = placesOf(heard, keys)
