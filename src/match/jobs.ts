@@ -1,5 +1,5 @@
 import { type Guide, isJobHost } from '../guide/index.js'
-import { inSingular } from './kinds.js'
+import { patternInSingular, tokensInSingular } from './kinds.js'
 import type { Speech } from './languages/speech.js'
 import type { Token } from './tokens.js'
 import { buildPatternIndex, findGroups, type PatternIndex } from './word-pattern.js'
@@ -18,7 +18,7 @@ const JOBS = 'jobs'
 
 /** Gathers the jobs of a guide and the words in which they are asked for. A guide without such words hears none. */
 export function buildJobEars(guide: Guide, speech: Speech): JobEars {
-  const wordsOf = (kind: string): readonly string[] => (guide.layWords.kinds.get(kind) ?? []).map((pattern) => pattern.replace(/[^\s/]+/gu, (word) => inSingular(speech, word)))
+  const wordsOf = (kind: string): readonly string[] => (guide.layWords.kinds.get(kind) ?? []).map((pattern) => patternInSingular(speech, pattern))
   return {
     hosts: new Set(guide.hosts.filter((host) => isJobHost(guide, host)).map(({ id }) => id)),
     words: buildPatternIndex([wordsOf(ASKING), wordsOf(JOBS)], 'kept'), speech,
@@ -30,7 +30,7 @@ export function buildJobEars(guide: Guide, speech: Speech): JobEars {
  * the leaves are brown" asks for none.
  */
 export function asksForJob({ words, speech }: JobEars, tokens: readonly Token[]): boolean {
-  const found = findGroups(tokens.map((token) => ({ ...token, text: inSingular(speech, token.text) })), words)
+  const found = findGroups(tokensInSingular(speech, tokens), words)
   const asking = found.get(0) ?? []
   return (found.get(1) ?? []).some((job) => asking.some(({ first, last }) => (job.first >= first ? job.first - last <= AFTER : first - job.last <= BEFORE)))
 }

@@ -15,7 +15,7 @@ export interface KindEars {
 export function buildKindEars({ kinds }: LayWords, speech: Speech): KindEars {
   const groups = [...kinds.values()].map((words) => [...new Set(words
     .filter((pattern) => !speech.silent.has(pattern.toLowerCase()))
-    .map((pattern) => pattern.replace(/[^\s/]+/gu, (word) => inSingular(speech, word))))])
+    .map((pattern) => patternInSingular(speech, pattern)))])
   return { speech, names: [...kinds.keys()], patterns: buildPatternIndex(groups, 'kept') }
 }
 
@@ -26,7 +26,7 @@ export function buildKindEars({ kinds }: LayWords, speech: Speech): KindEars {
  */
 export function hearKinds({ speech, names, patterns }: KindEars, tokens: readonly Token[], nameWords: ReadonlySet<number>): ReadonlyMap<string, number> {
   const denied = deniedPlaces(tokens, speech)
-  const found = findGroups(tokens.map((token) => ({ ...token, text: inSingular(speech, token.text) })), patterns)
+  const found = findGroups(tokensInSingular(speech, tokens), patterns)
   const heard = new Map<string, number>()
   const longer = [...found].flatMap(([group, spans]) => (HOLDING.has(names[group] ?? '') ? spans : [])).filter(({ first, last }) => last > first)
   // "Weed killer" is no weed, nor "bird seed" a bird.
@@ -42,7 +42,17 @@ export function hearKinds({ speech, names, patterns }: KindEars, tokens: readonl
 /** Kinds whose longer words hold a word of another kind that they do not mean. */
 const HOLDING: ReadonlySet<string> = new Set(['spoilers', 'stores'])
 
-/** A word as kinds of words are heard: small, without accents and in the singular. "A bit" is no bite: that one irregular form is left as it is. */
-export function inSingular({ singular }: Speech, word: string): string {
+/** A pattern as kinds of words are heard: each of its words small, without accents and in the singular. */
+export function patternInSingular(speech: Speech, pattern: string): string {
+  return pattern.replace(/[^\s/]+/gu, (word) => inSingular(speech, word))
+}
+
+/** A question's words in the form in which patterns meet them. */
+export function tokensInSingular(speech: Speech, tokens: readonly Token[]): readonly Token[] {
+  return tokens.map((token) => ({ ...token, text: inSingular(speech, token.text) }))
+}
+
+/** "A bit" is no bite: that one irregular form is left as it is. */
+function inSingular({ singular }: Speech, word: string): string {
   return word === 'bit' ? word : singular(word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase())
 }
