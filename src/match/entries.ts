@@ -23,13 +23,14 @@ export interface Scratch {
   readonly inNode: Float64Array
   readonly bestFit: Float64Array
   readonly bestPhrase: Int32Array
+  readonly strengths: Float64Array
 }
 
 /** Room for the entries of one guide. */
-export function makeScratch({ phrases, nodes }: EntryPhrases): Scratch {
+export function makeScratch({ phrases, nodes }: EntryPhrases, { count }: ProblemWords): Scratch {
   return {
     phrases: new Float64Array(phrases.length), nodes: new Float64Array(nodes.length), inNode: new Float64Array(nodes.length),
-    bestFit: new Float64Array(nodes.length), bestPhrase: new Int32Array(nodes.length),
+    bestFit: new Float64Array(nodes.length), bestPhrase: new Int32Array(nodes.length), strengths: new Float64Array(count),
   }
 }
 
@@ -42,7 +43,10 @@ export interface FittingEntry {
   readonly places: readonly number[]
 }
 
-/** Entries that fit, and how strongly the words point to each problem, by its number (telling of signs; see `signsToConvince`). */
+/**
+ * Entries that fit, and how strongly the words point to each problem, by its number (telling of signs; see
+ * `signsToConvince`): kept only where hosts are wanted, since nobody asks for it where every host is looked at.
+ */
 export interface Fitting {
   readonly entries: readonly FittingEntry[]
   readonly strengths: ReadonlyMap<number, number>
@@ -112,9 +116,9 @@ export function fitEntries(
     }
   }
 
-  const strengths = problemStrengths(problems, heard)
+  const pointedTo = problemStrengths(problems, heard, scratch.strengths)
   // A plant whose problem is named ("flea beetles on the kale") has a way in even where no entry phrase has the word.
-  for (const number of hosts === null ? [] : phrasesByName(phrases, ranges, strengths, touchedNodes)) {
+  for (const number of hosts === null ? [] : phrasesByName(phrases, ranges, pointedTo.filter((problem) => (scratch.strengths[problem] ?? 0) >= WEIGHTS.namedPlainly), touchedNodes)) {
     const node = phrases.phrases[number]?.node ?? 0
     scratch.bestPhrase[node] = number
     touchedNodes.push(node)
@@ -122,29 +126,34 @@ export function fitEntries(
   const likeliest = new Map<number, number>()
   const strengthOf = (node: EntryNode): number => {
     let best = 0
-    for (const problem of node.own) best = Math.max(best, strengths.get(problem) ?? 0)
-    likeliest.set(node.hostNumber, Math.max(likeliest.get(node.hostNumber) ?? 0, best))
+    for (const problem of node.own) best = Math.max(best, scratch.strengths[problem] ?? 0)
+    if (best > (likeliest.get(node.hostNumber) ?? 0)) likeliest.set(node.hostNumber, best)
     return best
   }
   const near = touchedNodes.length <= WEIGHTS.nodesWeighed ? touchedNodes
     : [...touchedNodes].sort((a, b) => (scratch.bestFit[b] ?? 0) - (scratch.bestFit[a] ?? 0) || a - b).slice(0, WEIGHTS.nodesWeighed)
-  const candidates = near.flatMap((number) => {
+  const candidates = near.map((number) => {
     const node = phrases.nodes[number]
-    const found = { number, phrase: scratch.bestPhrase[number] ?? 0, fit: scratch.bestFit[number] ?? 0, weight: scratch.nodes[number] ?? 0 }
-    return node === undefined ? [] : [{ ...found, node, strength: strengthOf(node) }]
+    return {
+      number, node, phrase: scratch.bestPhrase[number] ?? 0, fit: scratch.bestFit[number] ?? 0, weight: scratch.nodes[number] ?? 0,
+      strength: node === undefined ? 0 : strengthOf(node),
+    }
   })
+  const strengths = new Map(hosts === null ? [] : pointedTo.map((problem) => [problem, scratch.strengths[problem] ?? 0]))
+  for (const problem of pointedTo) scratch.strengths[problem] = 0
   for (const number of touchedNodes) {
     scratch.bestFit[number] = 0
     scratch.nodes[number] = 0
   }
   const better = new Map<number, number>()
   const entries = candidates
-    .map(({ node, number, phrase, fit, weight, strength }) => {
+    .flatMap(({ node, number, phrase, fit, weight, strength }) => {
+      if (node === undefined) return []
       const together = Math.min(1, weight / toCover)
       const top = likeliest.get(node.hostNumber) ?? 0
       const bySigns = top <= 0 ? 0 : (strength / top) * Math.min(1, top / WEIGHTS.signsToConvince)
       const words = WEIGHTS.byPhrase * fit + WEIGHTS.byNode * together * Math.sqrt(fit) + WEIGHTS.bySigns * bySigns
-      return { node, number, phrase, fit: words * (1 - WEIGHTS.wideNode * node.width) }
+      return [{ node, number, phrase, fit: words * (1 - WEIGHTS.wideNode * node.width) }]
     })
     .sort((a, b) => b.fit - a.fit || a.number - b.number)
     .filter(({ node }, place) => {
@@ -241,27 +250,29 @@ function bestFit(uses: readonly Use[]): number {
   return uses.reduce((best, { fit }) => Math.max(best, fit), 0)
 }
 
-/** Strength of the words for each problem that they point to. */
-function problemStrengths(problems: ProblemWords, heard: Heard): ReadonlyMap<number, number> {
-  const strengths = new Map<number, number>()
+/** Adds up how strongly the words point to each problem, in room that is empty, and gives the problems that they point to. */
+function problemStrengths(problems: ProblemWords, heard: Heard, strengths: Float64Array): readonly number[] {
+  const pointedTo: number[] = []
   for (const [key, uses] of heard) {
     const list = problems.postings.get(key)
     if (list === undefined || list.problems.length > WEIGHTS.mostOpened) continue
     const fit = uses.reduce((best, use) => Math.max(best, use.negated ? WEIGHTS.denied : use.fit), 0)
     for (let at = 0; at < list.problems.length; at += 1) {
-      const problem = list.problems[at] ?? -1
-      strengths.set(problem, (strengths.get(problem) ?? 0) + list.tells * fit * (list.strengths[at] ?? 0))
+      const problem = list.problems[at] ?? 0
+      const so = strengths[problem] ?? 0
+      if (so === 0) pointedTo.push(problem)
+      strengths[problem] = so + list.tells * fit * (list.strengths[at] ?? 0)
     }
   }
-  return strengths
+  return pointedTo
 }
 
 /** First phrases of the nodes, not yet touched, from which a problem can be reached that the words name plainly. */
 function phrasesByName(
-  { phrases, nodes }: EntryPhrases, ranges: readonly (readonly [number, number])[], strengths: ReadonlyMap<number, number>, touched: readonly number[],
+  { phrases, nodes }: EntryPhrases, ranges: readonly (readonly [number, number])[], namedPlainly: readonly number[], touched: readonly number[],
 ): readonly number[] {
-  const plain = new Set([...strengths].flatMap(([problem, strength]) => (strength >= WEIGHTS.namedPlainly ? [problem] : [])))
-  if (plain.size === 0) return []
+  if (namedPlainly.length === 0) return []
+  const plain = new Set(namedPlainly)
   const seen = new Set(touched)
   const found: number[] = []
   for (const [from, to] of ranges) {

@@ -46,7 +46,7 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
   return {
     speech, redFlags, dangerSpelling: buildDangerSpelling(redFlags),
     hostNames: buildHostNames(guide, speech),
-    entries: { meanings, phrases, problems, scratch: makeScratch(phrases), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
+    entries: { meanings, phrases, problems, scratch: makeScratch(phrases, problems), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
     kinds: buildKindEars(guide.layWords, speech),
     jobs: buildJobEars(guide, speech),
     knownWords: knownWords(guide, speech),

@@ -11,6 +11,8 @@ export interface ProblemWords {
   /** Key to the problems that have it, with how strongly: 1 for a name, less for a sign. */
   readonly postings: ReadonlyMap<string, { readonly problems: Int32Array; readonly strengths: Float64Array; readonly tells: number }>
   readonly words: ReadonlySet<string>
+  /** How many problems the guide has. */
+  readonly count: number
 }
 
 /** Gathers the words of every problem of a guide. */
@@ -33,7 +35,7 @@ export function buildProblemWords(guide: Guide, meanings: Meanings): ProblemWord
   }
   const count = guide.problems.length
   return {
-    words,
+    words, count,
     postings: new Map([...lists].map(([key, list]) => [key, {
       problems: Int32Array.from(list.keys()), strengths: Float64Array.from(list.values()), tells: Math.log(1 + count / list.size),
     }])),
