@@ -10,7 +10,9 @@ export interface EntryNode {
   readonly node: NodeName
   /** Problems that can be reached from here, following the tree and the trees it leads to. */
   readonly problems: readonly ProblemId[]
-  /** The same, as numbers, of the host's own problems only. */
+  /** The same, as numbers. */
+  readonly reached: readonly number[]
+  /** Numbers of the host's own problems only. */
   readonly own: readonly number[]
   /** Share of its host's problems that it can still reach: small at a telling node, 1 at the top. */
   readonly width: number
@@ -68,7 +70,7 @@ export function buildEntryPhrases(guide: Guide, meanings: Meanings): EntryPhrase
       const reached = reachableProblems(guide, host.number, node.number)
       const own = reached.filter((number) => host.problems.includes(number))
       nodes.push({
-        host: host.id, hostNumber: host.number, node: node.name, own, width: host.problems.length === 0 ? 1 : own.length / host.problems.length,
+        host: host.id, hostNumber: host.number, node: node.name, reached, own, width: host.problems.length === 0 ? 1 : own.length / host.problems.length,
         problems: reached.flatMap((number) => guide.problems[number]?.id ?? []),
       })
       for (const text of node.entry) {

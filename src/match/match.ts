@@ -12,13 +12,14 @@ import type { Speech } from './languages/speech.js'
 import { knownWords } from './known-words.js'
 import type { HeardFinding, HeardRedFlag, Matched } from './matched.js'
 import { buildMeanings, readTerms } from './meanings.js'
-import { type HeardSubject, hearPlace, hearSubject } from './place.js'
+import { type HeardSubject, hearPlace, hearSubject, type PlaceEars } from './place.js'
 import { buildProblemWords } from './problem-words.js'
 import { buildRedFlagEars, hearRedFlags, type RedFlagEars } from './red-flags.js'
 import { buildScopeEar, isOutOfScope, type ScopeEar, type ScopeSigns, scopeSigns } from './scope.js'
 import { WEIGHTS } from './score.js'
 import { buildSpeller } from './spelling.js'
 import { tokenize, type Token } from './tokens.js'
+import { buildCaseEars, type CaseEars } from './worked-cases.js'
 
 /** A guide made ready for listening to questions. Make it once a guide; it is never changed. */
 export interface MatchIndex {
@@ -29,6 +30,7 @@ export interface MatchIndex {
   readonly entries: EntryEars
   readonly kinds: KindEars
   readonly jobs: JobEars
+  readonly cases: CaseEars
   /** Words that are right as they stand and so are never respelled. */
   readonly knownWords: ReadonlySet<string>
   readonly said: SaidAnswers
@@ -49,6 +51,7 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
     entries: { meanings, phrases, problems, scratch: makeScratch(phrases, problems), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
     kinds: buildKindEars(guide.layWords, speech),
     jobs: buildJobEars(guide, speech),
+    cases: buildCaseEars(guide, meanings),
     knownWords: knownWords(guide, speech),
     said: buildSaidAnswers(guide, meanings),
     scope: buildScopeEar(guide.layWords),
@@ -60,15 +63,16 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
  * What is heard in one question, in the asker's own words: red flags first, then the plants named, then the complaints.
  * Pure, and takes any text at all: words it cannot use give empty lists. Red flags are listened for in the whole text,
  * plants and complaints in its first `WEIGHTS.wordsWeighed` words.
+ * @param except id of a worked case that the words are not likened to: a case that is played again must not hear itself
  */
-export function matchQuestion(index: MatchIndex, words: string): Matched {
+export function matchQuestion(index: MatchIndex, words: string, except: string | null = null): Matched {
   const tokens = tokenize(words)
   const weighed = tokens.slice(0, WEIGHTS.wordsWeighed)
   const isWord = (word: string): boolean => index.knownWords.has(word)
   const redFlags = hearDangers(index, words, tokens)
   const terms = readTerms(index.entries.meanings, weighed)
   const danger = redFlags.some(isEmergency) ? 'emergency' : redFlags.length > 0 ? 'caution' : 'none'
-  const { subject, ...place } = hearPlace({ names: index.hostNames, entries: index.entries, kinds: index.kinds, jobs: index.jobs }, words, weighed, terms, isWord, danger)
+  const { subject, ...place } = hearPlace(placeEars(index), words, weighed, terms, isWord, danger, except)
   return {
     redFlags, ...place,
     // Beside an emergency nothing is filled in: the words tell of the danger.
@@ -93,6 +97,10 @@ function hearDangers(index: MatchIndex, words: string, tokens: readonly Token[])
   return hearRedFlags(index.redFlags, words, respellDanger(index.dangerSpelling, tokens, isWord))
 }
 
+function placeEars({ hostNames: names, entries, kinds, jobs, cases }: MatchIndex): PlaceEars {
+  return { names, entries, kinds, jobs, cases }
+}
+
 function isEmergency({ level }: HeardRedFlag): boolean {
   return level === 'emergency'
 }
@@ -113,8 +121,7 @@ function confidenceIn(place: Pick<Matched, 'hosts' | 'entries'>, jobs: ReadonlyS
  */
 export function subjectIn(index: MatchIndex, words: string): Pick<HeardSubject, 'features' | 'own'> {
   const weighed = tokenize(words).slice(0, WEIGHTS.wordsWeighed)
-  const ears = { names: index.hostNames, entries: index.entries, kinds: index.kinds, jobs: index.jobs }
-  return hearSubject(ears, words, weighed, readTerms(index.entries.meanings, weighed), (word) => index.knownWords.has(word))
+  return hearSubject(placeEars(index), words, weighed, readTerms(index.entries.meanings, weighed), (word) => index.knownWords.has(word))
 }
 
 /**
@@ -123,7 +130,6 @@ export function subjectIn(index: MatchIndex, words: string): Pick<HeardSubject, 
 export function scopeIn(index: MatchIndex, words: string): ScopeSigns {
   const weighed = tokenize(words).slice(0, WEIGHTS.wordsWeighed)
   const terms = readTerms(index.entries.meanings, weighed)
-  const ears = { names: index.hostNames, entries: index.entries, kinds: index.kinds, jobs: index.jobs }
-  const place = hearPlace(ears, words, weighed, terms, (word) => index.knownWords.has(word), 'none')
+  const place = hearPlace(placeEars(index), words, weighed, terms, (word) => index.knownWords.has(word), 'none', null)
   return scopeSigns(index.scope, index.entries, weighed, terms, place)
 }

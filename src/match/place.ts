@@ -9,6 +9,7 @@ import { tidyScore, WEIGHTS } from './score.js'
 import { subjectFeatures, type SubjectFeatures } from './subject-features.js'
 import { A_PLANT, isToldOf, type OwnWords, SUBJECTS, subjectShares } from './subjects.js'
 import type { Token } from './tokens.js'
+import { type CaseEars, likenessToCases } from './worked-cases.js'
 
 /** The plants and complaints heard, best first. */
 export interface HeardPlace {
@@ -30,6 +31,7 @@ export interface PlaceEars {
   readonly entries: EntryEars
   readonly kinds: KindEars
   readonly jobs: JobEars
+  readonly cases: CaseEars
 }
 
 /** The subject of a question as far as it is heard: what it is judged by, and what the judging stands on. */
@@ -80,6 +82,7 @@ export function hearSubject(
  */
 export function hearPlace(
   ears: PlaceEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean, danger: 'none' | 'caution' | 'emergency',
+  except: string | null,
 ): HeardPlace {
   const subject = hearSubject(ears, words, tokens, terms, isWord)
   const { heard: { named, otherPlant }, settling, fitting } = subject
@@ -87,12 +90,10 @@ export function hearPlace(
   const job = subject.troubled ? WEIGHTS.jobBesideTrouble : 1
   const byHost = hostShares(settling, named, otherPlant, shares)
   const shareOf = (host: string): number => (ears.jobs.hosts.has(host) ? job : byHost(host))
-  const scored = fitting
-    .map((entry) => ({ entry, score: entry.fit * shareOf(entry.node.host) }))
-    .sort((a, b) => b.score - a.score || a.entry.number - b.entry.number)
-    .map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one))
-    .sort((a, b) => b.score - a.score || a.entry.number - b.entry.number)
-  const ranked = rankHosts(ears, named, settling, scored, words, tokens, danger !== 'none')
+  const byWords = fitting.map((entry) => ({ entry, score: entry.fit * shareOf(entry.node.host) }))
+  const scored = bestFirst(bestFirst(asInCases(ears, terms, except, byWords))
+    .map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one)))
+  const ranked = rankHosts(ears, named, settling, bestFirst(byWords), words, tokens, danger !== 'none')
   return {
     subject,
     // Beside an emergency no subject is guessed: the words are about something else.
@@ -102,6 +103,28 @@ export function hearPlace(
       .slice(0, WEIGHTS.mostEntries)
       .map(({ entry, score }) => entryCandidate(ears.entries, words, tokens, entry, score)),
   }
+}
+
+function bestFirst(scored: readonly Scored[]): readonly Scored[] {
+  return [...scored].sort((a, b) => b.score - a.score || a.entry.number - b.entry.number)
+}
+
+/**
+ * The entries as the worked cases that are told in like words would have them: the more, the worse the words fit any
+ * phrase. They change the order and the distance of the entries, never the score of the best, which says how well the
+ * words fit.
+ */
+function asInCases({ cases }: PlaceEars, terms: readonly Term[], except: string | null, scored: readonly Scored[]): readonly Scored[] {
+  const likeness = likenessToCases(cases, terms, except)
+  const weight = WEIGHTS.likeCase * (1 - WEIGHTS.likeCaseUnneeded * scored.reduce((most, { entry }) => Math.max(most, entry.fit), 0))
+  const weighed = scored.map(({ entry, score }) => {
+    let best = 0
+    for (const problem of entry.node.reached) best = Math.max(best, likeness[problem] ?? 0)
+    return { entry, score: score * (1 + weight * best) }
+  })
+  const bestOf = (all: readonly Scored[]): number => all.reduce((most, { score }) => Math.max(most, score), 0)
+  const most = bestOf(weighed)
+  return most === 0 ? scored : weighed.map(({ entry, score }) => ({ entry, score: score * bestOf(scored) / most }))
 }
 
 /** A question asks for one job: the others that share its words ("when", "back") must not crowd the plant's complaints out. */

@@ -111,6 +111,10 @@ export const WEIGHTS = {
   denied: 0.3,
   /** "Tomatoes" also means the fruit, but less. */
   nameAsPart: 0.5,
+  /** How much a worked case in the very same words adds to the entries that lead to its end, as a share of them; one in like words adds less. 1 to 5. */
+  likeCase: 3,
+  /** How far worked cases are passed over where an entry phrase fits fully: then the words need no more meaning. 0 to 1. */
+  likeCaseUnneeded: 0.8,
   /** Places kept for a word said again and again, and entries looked at closely; both keep a rant cheap. */
   mostUses: 8,
   entriesWeighed: 24,

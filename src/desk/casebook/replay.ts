@@ -32,7 +32,7 @@ const UNKNOWN_PLANT = 'unknown-plant'
  * @param plausible what a season multiplies priors by; none when left out
  */
 export function replayCase(guide: Guide, index: MatchIndex, worked: WorkedCase, plausible: Readonly<Record<string, number>> = {}): Replayed {
-  const matched = matchQuestion(index, worked.words)
+  const matched = matchQuestion(index, worked.words, worked.id)
   const start = startOf(guide, worked, matched)
   let findings: readonly Finding[] = start === null ? [] : findingsFor(index, worked.words, start.host).map(({ check, answer }) => ({ check, answer, from: 'said' }))
   const asked: { check: string; answer: string }[] = []
