@@ -91,6 +91,8 @@ export function hearPlace(
   const byHost = hostShares(settling, named, otherPlant, shares)
   const shareOf = (host: string): number => (ears.jobs.hosts.has(host) ? job : byHost(host))
   const byWords = fitting.map((entry) => ({ entry, score: entry.fit * shareOf(entry.node.host) }))
+  // Judged by the words alone: a complaint that they fit is not lost because worked cases speak for another.
+  const fits = (entry: FittingEntry): boolean => entry.fit * shareOf(entry.node.host) >= WEIGHTS.entryLeast
   const scored = bestFirst(bestFirst(asInCases(ears, terms, except, byWords))
     .map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one)))
   const ranked = rankHosts(ears, named, settling, bestFirst(byWords), words, tokens, danger !== 'none')
@@ -99,7 +101,7 @@ export function hearPlace(
     // Beside an emergency no subject is guessed: the words are about something else.
     hosts: danger === 'emergency' ? ranked : subjectFirst(ears, ranked, mostLikely(subject, shares), shares, scored, words, tokens),
     entries: scored
-      .filter(({ score }) => score >= WEIGHTS.entryLeast)
+      .filter(({ entry }) => fits(entry))
       .slice(0, WEIGHTS.mostEntries)
       .map(({ entry, score }) => entryCandidate(ears.entries, words, tokens, entry, score)),
   }
