@@ -38,7 +38,7 @@ export interface MatchIndex {
   readonly hostNumbers: ReadonlyMap<string, number>
 }
 
-/** Makes a guide ready for listening. Takes some tens of milliseconds for a full guide. */
+/** Makes a guide ready for listening. Takes a second or two for the whole guide, so make it once. */
 export function buildMatchIndex(guide: Guide): MatchIndex {
   const speech = speechOf(guide)
   const meanings = buildMeanings(guide.layWords, speech)

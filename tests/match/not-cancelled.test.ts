@@ -47,6 +47,8 @@ describe('words that keep plant questions calm', () => {
     ["cactus spine came off in my hand and it's stuck and swollen", 'injury'],
     ['I am at the end of it all, cant go on', 'self-harm'],
     ['if I drink this will that be the end of it', 'self-harm'],
+    ['the trunk has split into two over the drive', 'tree-hazard'],
+    ['the label is gone so I need to guess the dose of weed killer', 'spray-misuse'],
     ['a limb is cracked and the tree is falling already onto the road', 'tree-hazard'],
   ])('silence no danger: %s', (words, redFlag) => {
     expect(matchQuestion(index, words).redFlags.map((heard) => heard.redFlag)).toContain(redFlag)
