@@ -112,9 +112,9 @@ export const WEIGHTS = {
   /** "Tomatoes" also means the fruit, but less. */
   nameAsPart: 0.5,
   /** How much a worked case in the very same words adds to the entries that lead to its end, as a share of them; one in like words adds less. 1 to 5. */
-  likeCase: 3,
+  likeCase: 4,
   /** How far worked cases are passed over where an entry phrase fits fully: then the words need no more meaning. 0 to 1. */
-  likeCaseUnneeded: 0.8,
+  likeCaseUnneeded: 1,
   /** Places kept for a word said again and again, and entries looked at closely; both keep a rant cheap. */
   mostUses: 8,
   entriesWeighed: 24,
