@@ -22,8 +22,11 @@ export const PracticeTruth = z.object({
   ]),
 }).meta({ id: 'PracticeTruth' })
 
-/** Worked cases that were practised already. */
-export const PracticeDone = z.strictObject({ done: z.array(z.string().max(80)).max(3_000) }).meta({ id: 'PracticeDone' })
+/** Most names of worked cases sent as practised: with names of common length they stay below the largest body taken. */
+export const MOST_PRACTISED = 4_000
+
+/** Worked cases that were practised already, the latest last. */
+export const PracticeDone = z.strictObject({ done: z.array(z.string().max(80)).max(MOST_PRACTISED) }).meta({ id: 'PracticeDone' })
 
 export type PracticeCall = z.infer<typeof PracticeCall>
 export type PracticeTruth = z.infer<typeof PracticeTruth>

@@ -1,12 +1,12 @@
-import type { PracticeCall } from '../../../shared/index.js'
+import { MOST_PRACTISED, type PracticeCall } from '../../../shared/index.js'
 
 const KEPT = 'frondline practised'
 
-/** The worked cases that were practised in this browser. */
+/** The worked cases that were practised in this browser, the latest last; those longest ago are forgotten first. */
 export function practisedBefore(): readonly string[] {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(KEPT) ?? '[]')
-    if (Array.isArray(kept)) return kept.filter(name => typeof name === 'string')
+    if (Array.isArray(kept)) return kept.filter(name => typeof name === 'string').slice(-MOST_PRACTISED)
   } catch { /* Nothing kept, or kept by an older page. */ }
   return []
 }
