@@ -125,8 +125,8 @@ function asInCases({ cases }: PlaceEars, terms: readonly Term[], except: string 
     return { entry, score: score * (1 + weight * best) }
   })
   const bestOf = (all: readonly Scored[]): number => all.reduce((most, { score }) => Math.max(most, score), 0)
-  const most = bestOf(weighed)
-  return most === 0 ? scored : weighed.map(({ entry, score }) => ({ entry, score: score * bestOf(scored) / most }))
+  const [before, after] = [bestOf(scored), bestOf(weighed)]
+  return after === 0 ? scored : weighed.map(({ entry, score }) => ({ entry, score: score * before / after }))
 }
 
 /** A question asks for one job: the others that share its words ("when", "back") must not crowd the plant's complaints out. */

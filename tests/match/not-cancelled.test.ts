@@ -48,9 +48,31 @@ describe('words that keep plant questions calm', () => {
     ['I am at the end of it all, cant go on', 'self-harm'],
     ['if I drink this will that be the end of it', 'self-harm'],
     ['the trunk has split into two over the drive', 'tree-hazard'],
+    ['thorn broke off in my finger', 'injury'],
+    ['washed the lettuce with bleach', 'spray-misuse'],
+    ['lemon juice on her hands in the sun and now blisters', 'sap-on-skin'],
+    ['I read people used to eat it so I am going to cook the roots tonight, it is a wild plant', 'about-to-eat'],
+    ['she cut the foxglove leaves with a knife and ate them', 'someone-ate-plant'],
+    ['in the gale the spray from the field came through the kitchen window', 'spray-exposure'],
+    ['my husband collapsed in the heat while spraying', 'trouble-breathing'],
+    ['the branch is dry and falling onto the path', 'tree-hazard'],
     ['the label is gone so I need to guess the dose of weed killer', 'spray-misuse'],
     ['a limb is cracked and the tree is falling already onto the road', 'tree-hazard'],
   ])('silence no danger: %s', (words, redFlag) => {
     expect(matchQuestion(index, words).redFlags.map((heard) => heard.redFlag)).toContain(redFlag)
+  })
+})
+
+// The other way round: words of danger that are said of plants, tools and crops.
+describe('words of danger in a plant question', () => {
+  it.each([
+    'my plant looks a bit sick and the roots are brown',
+    'I cut the top off my leylandii with a chainsaw, will it grow back',
+    'found them on the floor not moving, lots of ladybirds',
+    'can I dig the beet roots for our dinner tonight',
+    'the soil is soaked through so the mower sinks in',
+    'segments of my cactus come off in my hand, quite soggy',
+  ])('raise no emergency: %s', (words) => {
+    expect(matchQuestion(index, words).redFlags.filter(({ level }) => level === 'emergency')).toEqual([])
   })
 })
