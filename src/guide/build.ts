@@ -8,7 +8,7 @@ import { buildLayWords } from './build-lay-words.js'
 import { logLikelihoods } from './likelihoods.js'
 import type { LinkedGuide } from './link.js'
 import { buildTranslations } from './translation/build-translations.js'
-import { PLANT_NAMES, plantNames, spreadHearings } from './word-sets.js'
+import { PLANT_NAMES, plantNames, spreadHearings, spreadWordSets } from './word-sets.js'
 
 /** How common a problem is among a host's complaints, as relative weights. Our judgement; each step is about a factor of three. */
 export const commonnessWeights: Readonly<Record<HowCommon, number>> = { 'very common': 9, common: 3, occasional: 1, rare: 0.3 }
@@ -28,6 +28,7 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
   }
   const sets = new Map([...(linked.wordSets?.sets ?? []), [PLANT_NAMES, plantNames(hostDrafts.flatMap(({ called }) => values(called)))] as const])
   const redFlags = redFlagDrafts.map((draft, number) => buildRedFlag(draft, number, sets))
+  const wordSets = new Map([...sets].sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, words]) => [name, spreadWordSets(words, sets, [name])]))
   const checks = checkDrafts.map((draft, number) => buildCheck(draft, number, numbers.redFlag))
   const problems = problemDrafts.map((draft, number) => buildProblem(draft, number, numbers, checks))
   const hosts = hostDrafts.map((draft, number) => buildHost(draft, number, { numbers, checks, problems, problemDrafts, hostDrafts }))
@@ -43,7 +44,7 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
     problems: problems.map(({ reviewedOn, sources, ...meaning }) => ({ ...meaning, reviewedOn, sources })),
     commonness: problemDrafts.map(({ hosts: some }) => some.map(({ host, how }) => [host.value, how]).sort()),
     hosts: hosts.map(({ logLikelihood: _derived, commonness: _also, ...meaning }) => meaning),
-    redFlags, layWords, casebook,
+    redFlags, wordSets: [...wordSets], layWords, casebook,
   }
   return deepFreeze({
     hash: createHash('sha256').update(canonicalJson(content)).digest('hex'),
@@ -53,7 +54,7 @@ export function buildGuide(linked: LinkedGuide, region: RegionDraft): Guide {
       language: region.language, districts: region.districts, beside, numbers: region.numbers,
       leastPublicCount: region.leastPublicCount, onDutyMail: region.onDutyMail, targets: region.targets,
     },
-    checks, problems, hosts, redFlags, layWords, casebook,
+    checks, problems, hosts, redFlags, wordSets, layWords, casebook,
     checkNumbers: numbers.check, problemNumbers: numbers.problem, hostNumbers: numbers.host, redFlagNumbers: numbers.redFlag,
   })
 }

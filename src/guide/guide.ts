@@ -283,6 +283,8 @@ export interface Guide {
   readonly problems: readonly Problem[]
   readonly hosts: readonly Host[]
   readonly redFlags: readonly RedFlag[]
+  /** The sets of words that the red flags share, by name, each with the words of the sets inside it. */
+  readonly wordSets: ReadonlyMap<string, readonly string[]>
   readonly layWords: LayWords
   readonly casebook: readonly WorkedCase[]
   readonly checkNumbers: ReadonlyMap<string, number>
