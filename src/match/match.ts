@@ -1,16 +1,19 @@
-import type { Guide } from '../guide/index.js'
+import type { Guide, RedFlag } from '../guide/index.js'
 import { type EntryEars, makeScratch } from './entries.js'
 import { confidenceOf, confidenceSigns } from './confidence.js'
+import { weighDangers } from './danger-letters.js'
 import { buildDangerSpelling, type DangerSpelling, respellDanger } from './danger-spelling.js'
 import { buildEntryPhrases } from './entry-phrases.js'
 import { buildSaidAnswers, hearFindings, type SaidAnswers } from './findings.js'
 import { buildHostNames, type HostNames, UNKNOWN_PLANT } from './hosts.js'
 import { buildJobEars, type JobEars } from './jobs.js'
+import { buildJobEntries, type JobEntries, type JobTold, jobTold, NO_JOB_TOLD } from './job-letters.js'
 import { buildKindEars, type KindEars } from './kinds.js'
 import { speechOf } from './languages/index.js'
 import type { Speech } from './languages/speech.js'
 import { knownWords } from './known-words.js'
 import type { HeardFinding, HeardRedFlag, Matched } from './matched.js'
+import { buildLetterEars, type LetterEars, type LetterSign, letterSigns, pairSigns } from './letter-signs.js'
 import { buildMeanings, readTerms } from './meanings.js'
 import { type HeardSubject, hearPlace, hearSubject, type PlaceEars } from './place.js'
 import { buildProblemWords } from './problem-words.js'
@@ -26,10 +29,13 @@ export interface MatchIndex {
   readonly speech: Speech
   readonly redFlags: RedFlagEars
   readonly dangerSpelling: DangerSpelling
+  readonly letters: LetterEars
+  readonly redFlagsById: ReadonlyMap<string, RedFlag>
   readonly hostNames: HostNames
   readonly entries: EntryEars
   readonly kinds: KindEars
   readonly jobs: JobEars
+  readonly jobEntries: JobEntries
   readonly cases: CaseEars
   /** Words that are right as they stand and so are never respelled. */
   readonly knownWords: ReadonlySet<string>
@@ -45,12 +51,16 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
   const phrases = buildEntryPhrases(guide, meanings)
   const problems = buildProblemWords(guide, meanings)
   const redFlags = buildRedFlagEars(guide)
+  const kinds = buildKindEars(guide.layWords, speech)
+  const jobs = buildJobEars(guide, speech)
   return {
     speech, redFlags, dangerSpelling: buildDangerSpelling(redFlags),
+    letters: buildLetterEars(guide, meanings, kinds),
+    redFlagsById: new Map(guide.redFlags.map((redFlag) => [redFlag.id, redFlag])),
     hostNames: buildHostNames(guide, speech),
     entries: { meanings, phrases, problems, scratch: makeScratch(phrases, problems), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
-    kinds: buildKindEars(guide.layWords, speech),
-    jobs: buildJobEars(guide, speech),
+    kinds,
+    jobs, jobEntries: buildJobEntries(guide, phrases, jobs.hosts),
     cases: buildCaseEars(guide, meanings),
     knownWords: knownWords(guide, speech),
     said: buildSaidAnswers(guide, meanings),
@@ -69,16 +79,17 @@ export function matchQuestion(index: MatchIndex, words: string, except: string |
   const tokens = tokenize(words)
   const weighed = tokens.slice(0, WEIGHTS.wordsWeighed)
   const isWord = (word: string): boolean => index.knownWords.has(word)
-  const redFlags = hearDangers(index, words, tokens)
+  const { redFlags, signs } = hearDangers(index, words, tokens)
   const terms = readTerms(index.entries.meanings, weighed)
+  const told = redFlags.some(isEmergency) ? NO_JOB_TOLD : hearJob(index, tokens, signs)
   const danger = redFlags.some(isEmergency) ? 'emergency' : redFlags.length > 0 ? 'caution' : 'none'
-  const { subject, ...place } = hearPlace(placeEars(index), words, weighed, terms, isWord, danger, except)
+  const { subject, wordsFit, ...place } = hearPlace(placeEars(index), words, weighed, terms, isWord, danger, told, except)
   return {
     redFlags, ...place,
     // Beside an emergency nothing is filled in: the words tell of the danger.
     findings: redFlags.some(isEmergency) ? [] : hearFindings(index.said, words, weighed, terms, index.hostNumbers.get(findingsHost(place)) ?? -1),
     confidence: confidenceIn(place, index.jobs.hosts),
-    outOfScope: redFlags.length === 0 && isOutOfScope(scopeSigns(index.scope, index.entries, weighed, terms, { subject, ...place })),
+    outOfScope: redFlags.length === 0 && isOutOfScope(scopeSigns(index.scope, index.entries, weighed, terms, { subject, wordsFit, ...place })),
   }
 }
 
@@ -87,18 +98,48 @@ export function matchQuestion(index: MatchIndex, words: string, except: string |
  */
 export function findingsFor(index: MatchIndex, words: string, host: string): readonly HeardFinding[] {
   const tokens = tokenize(words)
-  if (hearDangers(index, words, tokens).some(isEmergency)) return []
+  if (hearDangers(index, words, tokens).redFlags.some(isEmergency)) return []
   const weighed = tokens.slice(0, WEIGHTS.wordsWeighed)
   return hearFindings(index.said, words, weighed, readTerms(index.entries.meanings, weighed), index.hostNumbers.get(host) ?? -1)
 }
 
-function hearDangers(index: MatchIndex, words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
-  const isWord = (word: string): boolean => index.knownWords.has(word) || index.entries.phrases.words.has(word) || index.speech.stopWords.has(word)
-  return hearRedFlags(index.redFlags, words, respellDanger(index.dangerSpelling, tokens, isWord))
+/** Emergencies first: what the rules hear, then what the whole letter tells of. */
+function hearDangers(index: MatchIndex, words: string, tokens: readonly Token[]): { readonly redFlags: readonly HeardRedFlag[]; readonly signs: readonly LetterSign[] } {
+  const { listened, ruled } = hearRules(index, words, tokens)
+  const { dangerLetters } = index.speech
+  const signs = letterSigns(index.letters, tokens, listened)
+  // The names of plants are among the signs: a guide without plants hears by its rules alone.
+  if (dangerLetters === null || index.hostNumbers.size === 0) return { redFlags: ruled, signs }
+  const heard = weighDangers(dangerLetters, words, tokens, signs, ruled, (id) => index.redFlagsById.get(id) ?? null)
+  return { redFlags: [...heard].sort((a, b) => Number(isEmergency(b)) - Number(isEmergency(a))), signs }
 }
 
-function placeEars({ hostNames: names, entries, kinds, jobs, cases }: MatchIndex): PlaceEars {
-  return { names, entries, kinds, jobs, cases }
+function hearJob({ speech, jobEntries }: MatchIndex, tokens: readonly Token[], signs: readonly LetterSign[]): JobTold {
+  return speech.jobLetters === null || jobEntries.size === 0 ? NO_JOB_TOLD : jobTold(speech.jobLetters, speech, tokens, signs)
+}
+
+function hearRules(index: MatchIndex, words: string, tokens: readonly Token[]): { readonly listened: readonly Token[]; readonly ruled: readonly HeardRedFlag[] } {
+  const isWord = (word: string): boolean => index.knownWords.has(word) || index.entries.phrases.words.has(word) || index.speech.stopWords.has(word)
+  const listened = respellDanger(index.dangerSpelling, tokens, isWord)
+  return { listened, ruled: hearRedFlags(index.redFlags, words, listened) }
+}
+
+/** What a letter is weighed by for jobs, for fitting: the signs that tell whether it asks for one, and those that tell which. */
+export function jobSignsIn(index: MatchIndex, words: string): { readonly asks: readonly LetterSign[]; readonly kinds: readonly LetterSign[] } {
+  const tokens = tokenize(words)
+  const kinds = letterSigns(index.letters, tokens, hearRules(index, words, tokens).listened)
+  return { asks: [...kinds, ...pairSigns(index.speech, tokens)], kinds }
+}
+
+/** What a letter is weighed by for dangers, for fitting and for looking into a reading: its signs, and what the rules hear. */
+export function dangerSignsIn(index: MatchIndex, words: string): { readonly signs: readonly LetterSign[]; readonly ruled: readonly string[] } {
+  const tokens = tokenize(words)
+  const { listened, ruled } = hearRules(index, words, tokens)
+  return { signs: letterSigns(index.letters, tokens, listened), ruled: ruled.map(({ redFlag }) => redFlag) }
+}
+
+function placeEars({ hostNames: names, entries, kinds, jobs, jobEntries, cases }: MatchIndex): PlaceEars {
+  return { names, entries, kinds, jobs, jobEntries, cases }
 }
 
 function isEmergency({ level }: HeardRedFlag): boolean {
@@ -130,6 +171,6 @@ export function subjectIn(index: MatchIndex, words: string): Pick<HeardSubject, 
 export function scopeIn(index: MatchIndex, words: string): ScopeSigns {
   const weighed = tokenize(words).slice(0, WEIGHTS.wordsWeighed)
   const terms = readTerms(index.entries.meanings, weighed)
-  const place = hearPlace(placeEars(index), words, weighed, terms, (word) => index.knownWords.has(word), 'none', null)
+  const place = hearPlace(placeEars(index), words, weighed, terms, (word) => index.knownWords.has(word), 'none', NO_JOB_TOLD, null)
   return scopeSigns(index.scope, index.entries, weighed, terms, place)
 }

@@ -1,5 +1,6 @@
 import { entryCandidate, type EntryEars, fitEntries, type FittingEntry } from './entries.js'
 import { type HeardHosts, hearHosts, type HostNames, type NamedHost, UNKNOWN_PLANT } from './hosts.js'
+import type { JobEntries, JobTold } from './job-letters.js'
 import { asksForJob, type JobEars } from './jobs.js'
 import { hearKinds, type KindEars } from './kinds.js'
 import type { HostId } from '../guide/index.js'
@@ -15,6 +16,8 @@ import { type CaseEars, likenessToCases } from './worked-cases.js'
 export interface HeardPlace {
   readonly hosts: readonly HostCandidate[]
   readonly entries: readonly EntryCandidate[]
+  /** How well the words fit the best complaint, whatever the whole letter asks for: 0 to 1. */
+  readonly wordsFit: number
   /** What tells whether the question is about a plant at all. */
   readonly subject: HeardSubject
 }
@@ -31,6 +34,7 @@ export interface PlaceEars {
   readonly entries: EntryEars
   readonly kinds: KindEars
   readonly jobs: JobEars
+  readonly jobEntries: JobEntries
   readonly cases: CaseEars
 }
 
@@ -82,7 +86,7 @@ export function hearSubject(
  */
 export function hearPlace(
   ears: PlaceEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean, danger: 'none' | 'caution' | 'emergency',
-  except: string | null,
+  told: JobTold, except: string | null,
 ): HeardPlace {
   const subject = hearSubject(ears, words, tokens, terms, isWord)
   const { heard: { named, otherPlant }, settling, fitting } = subject
@@ -93,15 +97,18 @@ export function hearPlace(
   const byWords = fitting.map((entry) => ({ entry, score: entry.fit * shareOf(entry.node.host) }))
   // Judged by the words alone: a complaint that they fit is not lost because worked cases speak for another.
   const fits = (entry: FittingEntry): boolean => entry.fit * shareOf(entry.node.host) >= WEIGHTS.entryLeast
-  const scored = bestFirst(bestFirst(asInCases(ears, terms, except, byWords))
-    .map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one)))
+  const inCases = bestFirst(asInCases(ears, terms, except, byWords))
+  const scored = told.share >= WEIGHTS.jobToldLeast && told.jobs.length > 0 ? bestFirst(withJobsTold(ears, told, inCases))
+    : bestFirst(inCases.map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one)))
+  const isToldJob = ({ node }: FittingEntry): boolean => told.share >= WEIGHTS.jobToldLeast && ears.jobs.hosts.has(node.host)
   const ranked = rankHosts(ears, named, settling, bestFirst(byWords), words, tokens, danger !== 'none')
+  const wordsFit = byWords.reduce((most, { score }) => Math.max(most, score), 0)
   return {
-    subject,
+    subject, wordsFit: wordsFit >= WEIGHTS.entryLeast ? wordsFit : 0,
     // Beside an emergency no subject is guessed: the words are about something else.
-    hosts: danger === 'emergency' ? ranked : subjectFirst(ears, ranked, mostLikely(subject, shares), shares, scored, words, tokens),
+    hosts: danger === 'emergency' ? ranked : subjectFirst(ears, ranked, mostLikely(subject, shares, told), shares, scored, words, tokens),
     entries: scored
-      .filter(({ entry }) => fits(entry))
+      .filter(({ entry }) => fits(entry) || isToldJob(entry))
       .slice(0, WEIGHTS.mostEntries)
       .map(({ entry, score }) => entryCandidate(ears.entries, words, tokens, entry, score)),
   }
@@ -129,6 +136,38 @@ function asInCases({ cases }: PlaceEars, terms: readonly Term[], except: string 
   return after === 0 ? scored : weighed.map(({ entry, score }) => ({ entry, score: score * before / after }))
 }
 
+/**
+ * The entries with the jobs that the letter asks for among them. Nothing of a job need be said in the words of its entry
+ * phrases; how surely a job is asked for decides whether it comes before the complaints.
+ */
+function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: readonly Scored[]): readonly Scored[] {
+  const [first] = told.jobs
+  if (first === undefined || told.share < WEIGHTS.jobToldLeast) return scored
+  const complaints = scored.filter(({ entry }) => !jobs.hosts.has(entry.node.host)).map(({ score }) => score).sort((a, b) => b - a)
+  const byOdds = WEIGHTS.jobToldBase * (told.share / (1 - Math.min(told.share, 0.98))) ** WEIGHTS.jobToldLead
+  // What is not rather sure never comes before the best complaint.
+  const lead = told.share < WEIGHTS.jobToldFirst ? Math.min(byOdds, (complaints[0] ?? 1) * 0.99) : byOdds
+  // Always offered among three; where a job is plainly asked for, two of them are.
+  const amongThree = (complaints[2] ?? 0) * 1.001
+  const byNode = new Map<number, Scored>()
+  for (const [place, { problem, share, places }] of told.jobs.entries()) {
+    const entry = jobEntries.get(problem)
+    if (entry === undefined) continue
+    const isOffered = byNode.size === 0 || (byNode.size === 1 && told.share >= WEIGHTS.jobToldPlainly)
+    const score = Math.max(lead * Math.sqrt(share / first.share) * (place === 0 ? 1 : WEIGHTS.jobBesideTold), isOffered ? amongThree : 0)
+    if (!byNode.has(entry.number)) byNode.set(entry.number, { score, entry: { ...entry, fit: 0, places } })
+  }
+  const others = scored.map((one) => {
+    const job = byNode.get(one.entry.number)
+    byNode.delete(one.entry.number)
+    if (job !== undefined) return { entry: one.entry, score: Math.max(one.score, job.score) }
+    return jobs.hosts.has(one.entry.node.host) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one
+  })
+  const all = [...others, ...byNode.values()]
+  const most = all.reduce((best, { score }) => Math.max(best, score), 0)
+  return most <= 1 ? all : all.map((one) => ({ ...one, score: one.score / most }))
+}
+
 /** A question asks for one job: the others that share its words ("when", "back") must not crowd the plant's complaints out. */
 function isSecondJob({ jobs }: PlaceEars, { entry }: Scored, place: number, all: readonly Scored[]): boolean {
   return jobs.hosts.has(entry.node.host) && all.slice(0, place).some((better) => jobs.hosts.has(better.entry.node.host))
@@ -138,11 +177,13 @@ function isSecondJob({ jobs }: PlaceEars, { entry }: Scored, place: number, all:
  * The subject that is most likely; a plant that is named gives way only to one that is rather sure. Whether a plant is
  * poisonous is asked of the plant's own tree where there is one, unless the tree for poisons knows that very plant.
  */
-function mostLikely({ settling, own, features }: HeardSubject, shares: ReadonlyMap<string, number>): string {
+function mostLikely({ settling, own, features }: HeardSubject, shares: ReadonlyMap<string, number>, told: JobTold): string {
   // Where some plant is named, a window, a house or a colour beside it is no subject; elsewhere odd words may be all there is.
   const aPlantIsNamed = settling.length > 0 || features.has('other plant') || features.has('only some plant')
   const [subject, share] = [...shares].filter(([one]) => !aPlantIsNamed || isToldOf(one, features, own))
     .reduce((best, one) => (one[1] > best[1] ? one : best), [A_PLANT, 0] as [string, number])
+  // Whoever asks for a job asks about no insect or animal that is only spoken of.
+  if (subject !== CONDITIONS && told.share >= WEIGHTS.jobToldSurely && (own.get(subject)?.name ?? 0) === 0) return A_PLANT
   // "My shrub" is a plant too, though nobody says which: words for the soil and the weather beside it are mostly in passing.
   const unnamed = features.has('other plant') || (subject === CONDITIONS && features.has('only some plant'))
   if (settling.length === 0 && !unnamed) return subject

@@ -49,7 +49,7 @@ function isErrand(ear: ScopeEar, tokens: readonly Token[]): boolean {
 }
 
 /** Reads from a question what its scope is judged by. */
-export function scopeSigns(ear: ScopeEar, { phrases, problems }: EntryEars, tokens: readonly Token[], terms: readonly Term[], { subject, entries }: HeardPlace): ScopeSigns {
+export function scopeSigns(ear: ScopeEar, { phrases, problems }: EntryEars, tokens: readonly Token[], terms: readonly Term[], { subject, wordsFit }: HeardPlace): ScopeSigns {
   const { heard, settling, features } = subject
   const best = (scores: readonly number[]): number => scores.reduce((most, score) => Math.max(most, score), 0)
   const telling = terms.filter(({ first }) => !heard.nameWords.has(first))
@@ -60,7 +60,7 @@ export function scopeSigns(ear: ScopeEar, { phrases, problems }: EntryEars, toke
     plant: best(settling.flatMap(({ host, score }) => (host === UNKNOWN_PLANT ? [] : [score]))),
     somePlant: Math.max(somePlant ? 1 : 0, heard.otherPlant),
     subject: best([...subject.own].flatMap(([name, own]) => (name !== A_PLANT && SUBJECTS.has(name) ? [own.name] : []))),
-    complaint: entries[0]?.score ?? 0,
+    complaint: wordsFit,
     known: telling.length === 0 ? 0 : known.length / telling.length,
     talk: Math.min(1, talk / MUCH_TALK),
     kinds: Math.min(1, KINDS.filter((kind) => features.has(kind)).length / MANY_KINDS),

@@ -58,6 +58,22 @@ export const WEIGHTS = {
   jobUnasked: 0.7,
   /** What is left of the fit of a garden job when signs of trouble are told beside the asking. 0.5 to 0.9. */
   jobBesideTrouble: 0.6,
+  /**
+   * What a whole letter says of a job: offered from this share on; as if a complaint fitted so well where none fits better;
+   * how far odds for a job bring it before the complaints
+   * (0.3 to 1); from these shares on two jobs are offered, and it is no
+   * insect's or animal's question; and so many jobs are looked at.
+   */
+  jobToldLeast: 0.25,
+  jobToldBase: 0.27,
+  jobToldLead: 0.4,
+  /** A job comes before the best complaint from this share on. 0.5 to 0.85: trouble that is taken for a job costs more than a job that comes second. */
+  jobToldFirst: 0.75,
+  jobToldPlainly: 0.6,
+  jobToldSurely: 0.85,
+  jobsTold: 3,
+  /** What is left of a second job that a letter may ask for. 0.6 to 1. */
+  jobBesideTold: 0.9,
   /** A subject comes before a plant that is named when it is at least this likely. 0.5 to 0.8. */
   subjectDespitePlant: 0.62,
   /** A subject is offered where it is at least this likely. */
@@ -125,6 +141,19 @@ export const WEIGHTS = {
   nodesWeighed: 200,
   /** A question that is less likely than this to be for a plant helpline is out of scope. 0.2 to 0.5: rather hear an errand than refuse a plant. */
   scopeLeast: 0.3,
+  /**
+   * A letter that is at least so likely to tell of a danger raises a red flag though no rule heard one: at this share one
+   * calm letter in a hundred does, when it was kept out of the fitting (`tests/bench/fit-dangers.ts`).
+   */
+  dangerTold: 0.74,
+  /** The same for what is only asked about: a card too many is tiresome there, and one too few does no harm. */
+  cautionTold: 0.9,
+  /** A kind of danger is raised beside the likeliest, or beside what a rule heard, from this share of all kinds on. 0.25 to 0.4. */
+  dangerToldBeside: 0.3,
+  /** The same for a red flag beside which nothing else is shown. */
+  dangerToldAlone: 0.9,
+  /** Share of all kinds that such a one must have. */
+  dangerPlain: 0.5,
   /** Entries below this are noise. */
   entryLeast: 0.1,
   /** Longest lists given back. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { buildMatchIndex, matchQuestion } from '../../src/match/index.js'
 import { wholeGuide } from '../whole-guide.js'
+import { PLANT_TALK } from './plant-talk.js'
 
 const index = buildMatchIndex(await wholeGuide())
 
@@ -65,14 +66,7 @@ describe('words that keep plant questions calm', () => {
 
 // The other way round: words of danger that are said of plants, tools and crops.
 describe('words of danger in a plant question', () => {
-  it.each([
-    'my plant looks a bit sick and the roots are brown',
-    'I cut the top off my leylandii with a chainsaw, will it grow back',
-    'found them on the floor not moving, lots of ladybirds',
-    'can I dig the beet roots for our dinner tonight',
-    'the soil is soaked through so the mower sinks in',
-    'segments of my cactus come off in my hand, quite soggy',
-  ])('raise no emergency: %s', (words) => {
+  it.each(PLANT_TALK)('raise no emergency: %s', (words) => {
     expect(matchQuestion(index, words).redFlags.filter(({ level }) => level === 'emergency')).toEqual([])
   })
 })

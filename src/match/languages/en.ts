@@ -1,3 +1,5 @@
+import { DANGER_WEIGHTS } from '../danger-weights.js'
+import { JOB_WEIGHTS } from '../job-weights.js'
 import { singular, stem } from '../stems.js'
 import { STOP_WORDS } from '../stop-words.js'
 import { ENGLISH_EVERYDAY_WORDS } from './english-everyday-words.js'
@@ -5,6 +7,8 @@ import { listed, partNames, type Speech } from './speech.js'
 
 /** English, as it is spoken in questions about plants. */
 export const ENGLISH: Speech = {
+  dangerLetters: DANGER_WEIGHTS,
+  jobLetters: JOB_WEIGHTS,
   stem, singular, stopWords: STOP_WORDS, everydayWords: ENGLISH_EVERYDAY_WORDS, silent: new Set(),
   negations: listed('no not never without wont cant cannot dont doesnt didnt isnt arent wasnt werent hasnt havent hadnt couldnt wouldnt neither nor none nothing'),
   passesNegation: listed('find finding found spot spotted notice noticed detect any sign signs trace white grey gray black brown yellow green orange red pink purple pale dark'),

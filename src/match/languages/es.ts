@@ -27,6 +27,8 @@ const STOP = listed(`
 
 /** Spanish and the English around it, before the words of a guide are known. */
 export const SPANISH: Speech = {
+  dangerLetters: null,
+  jobLetters: null,
   stem: remember(spanishStem), singular: spanishSingular, stopWords: both(STOP, ENGLISH.stopWords), everydayWords: ENGLISH.everydayWords, silent: STOP,
   negations: both(ENGLISH.negations, listed('no ni nunca jamas sin nada nadie ningun ninguna ninguno ningunos ningunas tampoco')),
   passesNegation: both(ENGLISH.passesNegation, listed('encuentro encontre encontrar encontramos hallo veo vemos noto rastro rastros senal senales')),

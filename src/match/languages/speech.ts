@@ -1,5 +1,11 @@
+import type { DangerWeights } from '../danger-letters.js'
+import type { JobWeights } from '../job-letters.js'
 /** What the hearing knows of one language: the forms of its words, and the small words that steer what is meant. All words folded. */
 export interface Speech {
+  /** What letters of danger say in it; null where nobody has fitted it. */
+  readonly dangerLetters: DangerWeights | null
+  /** What letters that ask for a garden job say in it; null likewise. */
+  readonly jobLetters: JobWeights | null
   /** Brings the forms of one word together; see `stems.ts` and `spanish-stems.ts`. */
   readonly stem: (word: string) => string
   /** The singular of a noun, for names, which must not lose more than their plural. */

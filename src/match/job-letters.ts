@@ -1,0 +1,63 @@
+import type { Guide } from '../guide/index.js'
+import type { EntryNode, EntryPhrases } from './entry-phrases.js'
+import { type LetterSign, pairSigns } from './letter-signs.js'
+import { WEIGHTS } from './score.js'
+import type { Token } from './tokens.js'
+import { leaning, type LetterWeights, shareOf, strongest } from './weighed-letter.js'
+import type { Speech } from './languages/speech.js'
+
+/** How much each sign of a letter speaks for a garden job rather than for trouble, and for which job. */
+export interface JobWeights {
+  readonly asks: LetterWeights
+  /** By problem (jobs are kept as problems); among letters that ask for a job. */
+  readonly kinds: ReadonlyMap<string, LetterWeights>
+}
+
+/** The jobs of a guide, each with the entry that leads to it most directly. */
+export type JobEntries = ReadonlyMap<string, { readonly node: EntryNode; readonly number: number; readonly phrase: string }>
+
+/** What a letter asks for: how likely a job at all (0 to 1), and the likeliest jobs, best first. */
+export interface JobTold {
+  readonly share: number
+  /** `share`: among the jobs, 0 to 1. */
+  readonly jobs: readonly { readonly problem: string; readonly share: number; readonly places: readonly number[] }[]
+}
+
+/** Finds for each job of the guide the entry with the fewest other ends. */
+export function buildJobEntries(guide: Guide, { nodes, phrases }: EntryPhrases, hosts: ReadonlySet<string>): JobEntries {
+  const first = new Map<number, string>()
+  for (const { node, text } of phrases) if (!first.has(node)) first.set(node, text)
+  const entries = new Map<string, { node: EntryNode; number: number; phrase: string }>()
+  for (const [number, node] of nodes.entries()) {
+    if (!hosts.has(node.host)) continue
+    for (const problem of node.reached) {
+      const id = guide.problems[problem]?.id
+      const so = id === undefined ? undefined : entries.get(id)
+      if (id !== undefined && (so === undefined || node.reached.length < so.node.reached.length)) entries.set(id, { node, number, phrase: first.get(number) ?? '' })
+    }
+  }
+  return entries
+}
+
+/** Weighs a letter for the jobs that it may ask for. */
+export function jobTold({ asks, kinds }: JobWeights, speech: Speech, tokens: readonly Token[], signs: readonly LetterSign[]): JobTold {
+  const all = [...signs, ...pairSigns(speech, tokens)]
+  // Of words that no letter had nothing can be said.
+  if (all.every(({ name }) => !asks.signs.has(name))) return NO_JOB_TOLD
+  const share = shareOf(leaning(asks, all, []))
+  if (share < WEIGHTS.jobToldLeast) return { share, jobs: [] }
+  const each = [...kinds].map(([problem, weights]) => ({ problem, weights, share: shareOf(leaning(weights, signs, [])) })).sort((a, b) => b.share - a.share)
+  const shares = each.reduce((sum, one) => sum + one.share, 0)
+  return {
+    share,
+    jobs: each.slice(0, WEIGHTS.jobsTold).map(({ problem, weights, share: own }) => ({
+      problem, share: shares === 0 ? 0 : own / shares,
+      places: strongest(weights, signs, MOST_QUOTED).filter(({ first, last }) => first >= 0 && first === last).map(({ first }) => first).sort((a, b) => a - b),
+    })),
+  }
+}
+
+/** Where nothing is known of a language's letters. */
+export const NO_JOB_TOLD: JobTold = { share: 0, jobs: [] }
+
+const MOST_QUOTED = 3

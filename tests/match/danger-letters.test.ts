@@ -1,0 +1,65 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { RedFlag } from '../../src/guide/index.js'
+import { type DangerWeights, weighDangers } from '../../src/match/danger-letters.js'
+import { buildMatchIndex, matchQuestion } from '../../src/match/index.js'
+import { tokenize } from '../../src/match/tokens.js'
+import { leaning, shareOf, signShare } from '../../src/match/weighed-letter.js'
+import { wholeGuide } from '../whole-guide.js'
+
+const sign = (name: string, first: number) => ({ name, first, last: first })
+const WORDS = 'he chewed the berries and is pale'
+const SIGNS = ['he', 'chewed', 'the', 'berries', 'and', 'is', 'pale'].map(sign)
+const flag = (id: string, level: RedFlag['level'], then: RedFlag['then'] = 'carry on') => ({ id, level, then }) as RedFlag
+const FLAGS = new Map([flag('ate', 'emergency'), flag('sap', 'emergency'), flag('breath', 'emergency', 'stop'), flag('asked', 'caution')].map((one) => [one.id as string, one]))
+const WEIGHTS: DangerWeights = {
+  emergency: {
+    any: { base: -2, signs: new Map([['chewed', 2], ['pale', 3], ['rule sap', 4]]) },
+    kinds: new Map([['ate', { base: 0, signs: new Map([['chewed', 3]]) }], ['sap', { base: -3, signs: new Map() }], ['breath', { base: -4, signs: new Map([['pale', 1]]) }]]),
+  },
+  caution: { any: { base: 4, signs: new Map() }, kinds: new Map([['asked', { base: 1, signs: new Map() }]]) },
+}
+const heardIn = (signs: typeof SIGNS, ruled: readonly string[] = []) => weighDangers(
+  WEIGHTS, WORDS, tokenize(WORDS), signs, ruled.map((id) => ({ redFlag: id as RedFlag['id'], level: FLAGS.get(id)?.level ?? 'caution', words: [] })), (id) => FLAGS.get(id) ?? null,
+)
+
+describe('dangers told by a whole letter', () => {
+  it('are reckoned as logistic regression over signs that share a fixed weight', () => {
+    // Worked by hand: 7 signs count as 25, so each counts 5 / sqrt(25) = 1; -2 + 2 + 3 = 3, and 1 / (1 + e^-3) = 0.9526.
+    expect(signShare(SIGNS.length)).toBe(1)
+    expect(leaning(WEIGHTS.emergency.any, SIGNS, [])).toBe(3)
+    expect(shareOf(3)).toBeCloseTo(0.9526, 4)
+  })
+
+  it('raise the likeliest kind, with the words that told it', () => {
+    expect(heardIn(SIGNS).map(({ redFlag, words }) => [redFlag, words.map(({ text }) => text)])).toEqual([['ate', ['chewed']]])
+  })
+
+  it('raise no caution beside an emergency, and one where nothing worse is told', () => {
+    expect(heardIn(SIGNS).some(({ level }) => level === 'caution')).toBe(false)
+    expect(heardIn(SIGNS.filter(({ name }) => name !== 'pale' && name !== 'chewed')).map(({ redFlag }) => redFlag)).toEqual(['asked'])
+  })
+
+  it('never take back what a rule heard, and guess nothing beside what asks to stop', () => {
+    expect(heardIn(SIGNS, ['sap']).map(({ redFlag }) => redFlag)).toEqual(['sap', 'ate'])
+    expect(heardIn(SIGNS, ['breath']).map(({ redFlag }) => redFlag)).toEqual(['breath'])
+    fc.assert(fc.property(fc.subarray([...FLAGS.keys()]), fc.subarray(SIGNS), (ruled, signs) => {
+      expect(heardIn(signs, ruled).map(({ redFlag }) => redFlag)).toEqual(expect.arrayContaining(ruled))
+    }))
+  })
+})
+
+describe('letters of danger in words that no rule foresaw', async () => {
+  const index = buildMatchIndex(await wholeGuide())
+
+  // Invented for this test after the weights were fitted; which card is right is common practice, no source.
+  it.each([
+    ['We had my sister’s twins for the weekend and when I fetched them in from the border one of them had purple round his lips and three of the stalks of the pokeweed were bare. He has since brought up his tea. Should the thing come out altogether?', 'someone-ate-plant'],
+    ['the spaniel cleared a whole tray of hyacinths waiting to be planted and keeps dribbling', 'pet-ate-plant'],
+    ['After Tuesday’s wind our old poplar is at an angle it was not at before and the turf has lifted on one side like a lid. The school path runs along there.', 'tree-hazard'],
+    ['I was cutting back the euphorbia in shorts and today both shins are covered in weeping blisters', 'sap-on-skin'],
+  ])('are heard: %s', (words, redFlag) => {
+    expect(matchQuestion(index, words).redFlags.map((heard) => heard.redFlag)).toContain(redFlag)
+  })
+
+})

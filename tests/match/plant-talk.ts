@@ -1,0 +1,9 @@
+/** Words of danger that are said of plants, tools and crops. */
+export const PLANT_TALK: readonly string[] = [
+  'my plant looks a bit sick and the roots are brown',
+  'I cut the top off my leylandii with a chainsaw, will it grow back',
+  'found them on the floor not moving, lots of ladybirds',
+  'can I dig the beet roots for our dinner tonight',
+  'the soil is soaked through so the mower sinks in',
+  'segments of my cactus come off in my hand, quite soggy',
+]
