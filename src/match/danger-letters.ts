@@ -21,18 +21,22 @@ export type DangerWeights = Readonly<Record<RedFlag['level'], LevelWeights>>
  * rule heard is never taken back.
  * @param ruled what the rules have heard
  * @param redFlagOf null for a red flag that the guide does not have
+ * @param isSmall true for a word that says nothing when it is quoted
  */
 export function weighDangers(
   weights: DangerWeights, words: string, tokens: readonly Token[], signs: readonly LetterSign[], ruled: readonly HeardRedFlag[], redFlagOf: (id: string) => RedFlag | null,
+  isSmall: (word: string) => boolean,
 ): readonly HeardRedFlag[] {
-  const emergencies = weighLevel(weights.emergency, 'emergency', words, tokens, signs, ruled, redFlagOf)
+  const weigh = (level: RedFlag['level']): readonly HeardRedFlag[] => weighLevel(weights[level], level, words, tokens, signs, ruled, redFlagOf, isSmall)
+  const emergencies = weigh('emergency')
   // Beside an emergency a caution that no rule heard adds nothing.
-  const cautions = emergencies.length > 0 ? ruled.filter(({ level }) => level === 'caution') : weighLevel(weights.caution, 'caution', words, tokens, signs, ruled, redFlagOf)
+  const cautions = emergencies.length > 0 ? ruled.filter(({ level }) => level === 'caution') : weigh('caution')
   return [...emergencies, ...cautions]
 }
 
 function weighLevel(
   { any, kinds }: LevelWeights, level: RedFlag['level'], words: string, tokens: readonly Token[], signs: readonly LetterSign[], heard: readonly HeardRedFlag[], redFlagOf: (id: string) => RedFlag | null,
+  isSmall: (word: string) => boolean,
 ): readonly HeardRedFlag[] {
   const facts = heard.map(({ redFlag }) => ruleSign(redFlag))
   const ruled = heard.filter((flag) => flag.level === level)
@@ -48,15 +52,18 @@ function weighLevel(
     if ((place > 0 || ruled.length > 0) && share / all < WEIGHTS.dangerToldBeside) return []
     // Where nothing else is shown, a guess must be surer.
     if (flag.then === 'stop' && (danger < WEIGHTS.dangerToldAlone || share / all < WEIGHTS.dangerPlain)) return []
-    return [{ redFlag: flag.id, level: flag.level, words: tellingWords(any, weights, words, tokens, signs) }]
+    return [{ redFlag: flag.id, level: flag.level, words: tellingWords(any, weights, words, tokens, signs, isSmall) }]
   })
   return [...ruled, ...told]
 }
 
-/** The words that spoke most for it, in the asker's order. */
-function tellingWords(any: LetterWeights, kind: LetterWeights, words: string, tokens: readonly Token[], signs: readonly LetterSign[]): HeardRedFlag['words'] {
-  const both = strongest(any, strongest(kind, signs, MOST_QUOTED * 2), MOST_QUOTED)
-  const telling = [...(both.length > 0 ? both : strongest(any, signs, MOST_QUOTED))].sort((a, b) => a.first - b.first)
+/** The words that spoke most for it, in the asker's order: none too small to say anything, where there are others. */
+function tellingWords(
+  any: LetterWeights, kind: LetterWeights, words: string, tokens: readonly Token[], signs: readonly LetterSign[], isSmall: (word: string) => boolean,
+): HeardRedFlag['words'] {
+  const quotable = signs.filter(({ first, last }) => tokens.slice(first, last + 1).some(({ text }) => !isSmall(text)))
+  const [forBoth, forKind, forAny] = [strongest(any, strongest(kind, quotable, MOST_QUOTED * 2), MOST_QUOTED), strongest(kind, quotable, MOST_QUOTED), strongest(any, signs, MOST_QUOTED)]
+  const telling = [...([forBoth, forKind].find((some) => some.length > 0) ?? forAny)].sort((a, b) => a.first - b.first)
   return telling.filter((one, at) => at === 0 || one.first > (telling[at - 1]?.last ?? -1)).map(({ first, last }) => quote(words, tokens, first, last))
 }
 

@@ -1,6 +1,6 @@
 import type { Guide, RedFlag } from '../guide/index.js'
 import { type EntryEars, makeScratch } from './entries.js'
-import { confidenceOf, confidenceSigns } from './confidence.js'
+import { confidenceOf, confidenceSigns, jobConfidence } from './confidence.js'
 import { weighDangers } from './danger-letters.js'
 import { buildDangerSpelling, type DangerSpelling, respellDanger } from './danger-spelling.js'
 import { buildEntryPhrases } from './entry-phrases.js'
@@ -88,7 +88,7 @@ export function matchQuestion(index: MatchIndex, words: string, except: string |
     redFlags, ...place,
     // Beside an emergency nothing is filled in: the words tell of the danger.
     findings: redFlags.some(isEmergency) ? [] : hearFindings(index.said, words, weighed, terms, index.hostNumbers.get(findingsHost(place)) ?? -1),
-    confidence: confidenceIn(place, index.jobs.hosts),
+    confidence: confidenceIn(place, index.jobs.hosts, told),
     outOfScope: redFlags.length === 0 && isOutOfScope(scopeSigns(index.scope, index.entries, weighed, terms, { subject, wordsFit, ...place })),
   }
 }
@@ -110,7 +110,7 @@ function hearDangers(index: MatchIndex, words: string, tokens: readonly Token[])
   const signs = letterSigns(index.letters, tokens, listened)
   // The names of plants are among the signs: a guide without plants hears by its rules alone.
   if (dangerLetters === null || index.hostNumbers.size === 0) return { redFlags: ruled, signs }
-  const heard = weighDangers(dangerLetters, words, tokens, signs, ruled, (id) => index.redFlagsById.get(id) ?? null)
+  const heard = weighDangers(dangerLetters, words, tokens, signs, ruled, (id) => index.redFlagsById.get(id) ?? null, (word) => index.speech.stopWords.has(word))
   return { redFlags: [...heard].sort((a, b) => Number(isEmergency(b)) - Number(isEmergency(a))), signs }
 }
 
@@ -153,8 +153,10 @@ function findingsHost({ hosts, entries }: Pick<Matched, 'hosts' | 'entries'>): s
   return entries.find(({ host }) => host === UNKNOWN_PLANT)?.host ?? entries[0]?.host ?? first?.host ?? ''
 }
 
-function confidenceIn(place: Pick<Matched, 'hosts' | 'entries'>, jobs: ReadonlySet<string>): number {
-  return place.entries.length === 0 ? 0 : confidenceOf(confidenceSigns(place, jobs))
+function confidenceIn(place: Pick<Matched, 'hosts' | 'entries'>, jobs: ReadonlySet<string>, told: JobTold): number {
+  const [first] = place.entries
+  if (first === undefined) return 0
+  return jobs.has(first.host) && told.jobs.length > 0 ? jobConfidence(told) : confidenceOf(confidenceSigns(place, jobs))
 }
 
 /**
