@@ -1,4 +1,3 @@
-import type { Guide } from '../guide/index.js'
 import type { EntryNode, EntryPhrases } from './entry-phrases.js'
 import { type LetterSign, pairSigns } from './letter-signs.js'
 import { WEIGHTS } from './score.js'
@@ -13,8 +12,15 @@ export interface JobWeights {
   readonly kinds: ReadonlyMap<string, LetterWeights>
 }
 
-/** The jobs of a guide, each with the entry that leads to it most directly. */
-export type JobEntries = ReadonlyMap<string, { readonly node: EntryNode; readonly number: number; readonly phrase: string }>
+/** An entry of a job's tree, as it stands in the index of entry phrases. */
+export interface JobEntry {
+  readonly node: EntryNode
+  readonly number: number
+  readonly phrase: string
+}
+
+/** The jobs of a guide, each with the entries that lead to it, the most direct first. */
+export type JobEntries = ReadonlyMap<string, readonly JobEntry[]>
 
 /** What a letter asks for: how likely a job at all (0 to 1), and the likeliest jobs, best first. */
 export interface JobTold {
@@ -23,19 +29,21 @@ export interface JobTold {
   readonly jobs: readonly { readonly problem: string; readonly share: number; readonly places: readonly number[] }[]
 }
 
-/** Finds for each job of the guide the entry with the fewest other ends. */
-export function buildJobEntries(guide: Guide, { nodes, phrases }: EntryPhrases, hosts: ReadonlySet<string>): JobEntries {
-  const first = new Map<number, string>()
-  for (const { node, text } of phrases) if (!first.has(node)) first.set(node, text)
-  const entries = new Map<string, { node: EntryNode; number: number; phrase: string }>()
+/** Finds the entries that lead to each job of the guide: the one with the fewest other ends is the most direct. */
+export function buildJobEntries({ nodes, phrases }: EntryPhrases, hosts: ReadonlySet<string>): JobEntries {
+  const firstPhrase = new Map<number, string>()
+  for (const { node, text } of phrases) if (!firstPhrase.has(node)) firstPhrase.set(node, text)
+  const entries = new Map<string, JobEntry[]>()
   for (const [number, node] of nodes.entries()) {
     if (!hosts.has(node.host)) continue
-    for (const problem of node.reached) {
-      const id = guide.problems[problem]?.id
-      const so = id === undefined ? undefined : entries.get(id)
-      if (id !== undefined && (so === undefined || node.reached.length < so.node.reached.length)) entries.set(id, { node, number, phrase: first.get(number) ?? '' })
+    for (const id of node.problems) {
+      const so = entries.get(id)
+      const entry = { node, number, phrase: firstPhrase.get(number) ?? '' }
+      if (so === undefined) entries.set(id, [entry])
+      else so.push(entry)
     }
   }
+  for (const list of entries.values()) list.sort((a, b) => a.node.problems.length - b.node.problems.length || a.number - b.number)
   return entries
 }
 

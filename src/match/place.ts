@@ -1,6 +1,6 @@
 import { entryCandidate, type EntryEars, fitEntries, type FittingEntry } from './entries.js'
 import { type HeardHosts, hearHosts, type HostNames, type NamedHost, UNKNOWN_PLANT } from './hosts.js'
-import type { JobEntries, JobTold } from './job-letters.js'
+import type { JobEntries, JobEntry, JobTold } from './job-letters.js'
 import { asksForJob, type JobEars } from './jobs.js'
 import { hearKinds, type KindEars } from './kinds.js'
 import type { HostId } from '../guide/index.js'
@@ -151,11 +151,11 @@ function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: re
   const amongThree = (complaints[2] ?? 0) * 1.001
   const byNode = new Map<number, Scored>()
   for (const [place, { problem, share, places }] of told.jobs.entries()) {
-    const entry = jobEntries.get(problem)
+    const entry = bestEntry(jobEntries.get(problem) ?? [], scored)
     if (entry === undefined) continue
     const isOffered = byNode.size === 0 || (byNode.size === 1 && told.share >= WEIGHTS.jobToldPlainly)
     const score = Math.max(lead * Math.sqrt(share / first.share) * (place === 0 ? 1 : WEIGHTS.jobBesideTold), isOffered ? amongThree : 0)
-    if (!byNode.has(entry.number)) byNode.set(entry.number, { score, entry: { ...entry, fit: 0, places } })
+    if (!byNode.has(entry.number)) byNode.set(entry.number, { score, entry: { fit: 0, places, ...entry } })
   }
   const others = scored.map((one) => {
     const job = byNode.get(one.entry.number)
@@ -166,6 +166,11 @@ function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: re
   const all = [...others, ...byNode.values()]
   const most = all.reduce((best, { score }) => Math.max(best, score), 0)
   return most <= 1 ? all : all.map((one) => ({ ...one, score: one.score / most }))
+}
+
+/** Of the entries that lead to a job, the one that the words fit best; the most direct where they fit none. */
+function bestEntry(entries: readonly JobEntry[], scored: readonly Scored[]): JobEntry | undefined {
+  return scored.find(({ entry }) => entries.some(({ number }) => number === entry.number))?.entry ?? entries[0]
 }
 
 /** A question asks for one job: the others that share its words ("when", "back") must not crowd the plant's complaints out. */
