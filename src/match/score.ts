@@ -147,7 +147,7 @@ export const WEIGHTS = {
    */
   dangerTold: 0.74,
   /** The same for what is only asked about: a card too many is tiresome there, and one too few does no harm. */
-  cautionTold: 0.9,
+  cautionTold: 0.95,
   /** A kind of danger is raised beside the likeliest, or beside what a rule heard, from this share of all kinds on. 0.25 to 0.4. */
   dangerToldBeside: 0.3,
   /** The same for a red flag beside which nothing else is shown. */
