@@ -47,6 +47,7 @@ describe('words that keep plant questions calm', () => {
     ['burnt my hand at bonfire night, it is blistered', 'injury'],
     ["cactus spine came off in my hand and it's stuck and swollen", 'injury'],
     ['I am at the end of it all, cant go on', 'self-harm'],
+    ["I have the weedkiller here and I don't think I can do another winter", 'self-harm'],
     ['if I drink this will that be the end of it', 'self-harm'],
     ['the trunk has split into two over the drive', 'tree-hazard'],
     ['thorn broke off in my finger', 'injury'],
