@@ -1,19 +1,9 @@
 import type { RedFlag } from '../guide/index.js'
-import type { LetterSign } from './letter-signs.js'
+import type { DangerWeights, LetterSign, LetterWeights, LevelWeights } from './letter-weights.js'
 import type { HeardRedFlag } from './matched.js'
 import { WEIGHTS } from './score.js'
 import { quote, type Token } from './tokens.js'
-import { leaning, type LetterWeights, shareOf, strongest } from './weighed-letter.js'
-
-/** How much each sign of a letter speaks for red flags of one level, and for which. */
-export interface LevelWeights {
-  readonly any: LetterWeights
-  /** By red flag; among letters that raise one of this level. */
-  readonly kinds: ReadonlyMap<string, LetterWeights>
-}
-
-/** An emergency is told in other words than what is only asked about, so each level has its own. */
-export type DangerWeights = Readonly<Record<RedFlag['level'], LevelWeights>>
+import { leaning, shareOf, strongest } from './weighed-letter.js'
 
 /**
  * The red flags of a letter: those that the rules heard, and those that it tells of as letters of danger do though no rule

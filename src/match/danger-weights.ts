@@ -1,4 +1,4 @@
-import type { DangerWeights } from './danger-letters.js'
+import type { DangerWeights } from './letter-weights.js'
 
 /** Fitted by `tests/bench/fit-dangers.ts --write`, not by hand. The signs are told of in `letter-signs.ts`. */
 export const DANGER_WEIGHTS: DangerWeights = {

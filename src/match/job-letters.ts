@@ -1,16 +1,10 @@
 import type { EntryNode, EntryPhrases } from './entry-phrases.js'
-import { type LetterSign, pairSigns } from './letter-signs.js'
+import { pairSigns } from './letter-signs.js'
+import type { JobWeights, LetterSign } from './letter-weights.js'
 import { WEIGHTS } from './score.js'
 import type { Token } from './tokens.js'
-import { leaning, type LetterWeights, shareOf, strongest } from './weighed-letter.js'
+import { leaning, shareOf, strongest } from './weighed-letter.js'
 import type { Speech } from './languages/speech.js'
-
-/** How much each sign of a letter speaks for a garden job rather than for trouble, and for which job. */
-export interface JobWeights {
-  readonly asks: LetterWeights
-  /** By problem (jobs are kept as problems); among letters that ask for a job. */
-  readonly kinds: ReadonlyMap<string, LetterWeights>
-}
 
 /** An entry of a job's tree, as it stands in the index of entry phrases. */
 export interface JobEntry {

@@ -1,4 +1,4 @@
-import type { JobWeights } from './job-letters.js'
+import type { JobWeights } from './letter-weights.js'
 
 /** Fitted by `tests/bench/fit-jobs.ts --write`, not by hand. The signs are told of in `letter-signs.ts`. */
 export const JOB_WEIGHTS: JobWeights = {

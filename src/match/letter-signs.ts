@@ -1,6 +1,7 @@
 import type { Guide } from '../guide/index.js'
 import { hearKinds, type KindEars } from './kinds.js'
 import type { Speech } from './languages/speech.js'
+import type { LetterSign } from './letter-weights.js'
 import { type Meanings, readTerms } from './meanings.js'
 import type { Token } from './tokens.js'
 import { buildPatternIndex, findGroups, type PatternIndex } from './word-pattern.js'
@@ -13,13 +14,6 @@ export interface LetterEars {
   readonly groupNames: ReadonlyMap<string, string>
   readonly setNames: readonly string[]
   readonly sets: PatternIndex
-}
-
-/** A sign of a letter, and the tokens it was first seen at: -1 for what has no place. */
-export interface LetterSign {
-  readonly name: string
-  readonly first: number
-  readonly last: number
 }
 
 /** Makes ready what whole letters are weighed by. */

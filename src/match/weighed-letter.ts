@@ -1,10 +1,4 @@
-import type { LetterSign } from './letter-signs.js'
-
-/** How much each sign of a letter speaks for a thing, in natural log odds. Fitted, never written by hand. */
-export interface LetterWeights {
-  readonly base: number
-  readonly signs: ReadonlyMap<string, number>
-}
+import type { LetterSign, LetterWeights } from './letter-weights.js'
 
 /**
  * What a letter says for a thing, in natural log odds: logistic regression over its signs, which share a fixed weight

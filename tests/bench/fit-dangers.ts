@@ -72,7 +72,7 @@ async function fitDangers(): Promise<void> {
     return { level, model }
   })
   if (!process.argv.includes('--write')) return
-  await writeFile(join(import.meta.dirname, '../../src/match/danger-weights.ts'), `import type { DangerWeights } from './danger-letters.js'
+  await writeFile(join(import.meta.dirname, '../../src/match/danger-weights.ts'), `import type { DangerWeights } from './letter-weights.js'
 
 /** Fitted by \`tests/bench/fit-dangers.ts --write\`, not by hand. The signs are told of in \`letter-signs.ts\`. */
 export const DANGER_WEIGHTS: DangerWeights = {

@@ -55,7 +55,7 @@ async function fitJobs(): Promise<void> {
   const names = [...numbers.keys()]
   process.stdout.write(`${JSON.stringify({ letters: letters.length, asking: letters.filter(({ jobs: some }) => some.length > 0).length, signs: numbers.size, kept: model.asks.weights.filter((value) => Math.abs(value) >= LEAST).length })}\n`)
   if (!process.argv.includes('--write')) return
-  await writeFile(join(import.meta.dirname, '../../src/match/job-weights.ts'), `import type { JobWeights } from './job-letters.js'
+  await writeFile(join(import.meta.dirname, '../../src/match/job-weights.ts'), `import type { JobWeights } from './letter-weights.js'
 
 /** Fitted by \`tests/bench/fit-jobs.ts --write\`, not by hand. The signs are told of in \`letter-signs.ts\`. */
 export const JOB_WEIGHTS: JobWeights = {

@@ -1,5 +1,4 @@
-import type { DangerWeights } from '../danger-letters.js'
-import type { JobWeights } from '../job-letters.js'
+import type { DangerWeights, JobWeights } from '../letter-weights.js'
 /** What the hearing knows of one language: the forms of its words, and the small words that steer what is meant. All words folded. */
 export interface Speech {
   /** What letters of danger say in it; null where nobody has fitted it. */
