@@ -16,7 +16,7 @@ export interface JobEntry {
 /** The jobs of a guide, each with the entries that lead to it, the most direct first. */
 export type JobEntries = ReadonlyMap<string, readonly JobEntry[]>
 
-/** What a letter asks for: how likely a job at all (0 to 1), and the likeliest jobs, best first. */
+/** What a letter asks for: how likely a job at all (0 to 1), and the likeliest jobs, best first; none where it hardly asks for one. */
 export interface JobTold {
   readonly share: number
   /** `share`: among the jobs, 0 to 1. */
@@ -53,8 +53,8 @@ export function jobTold({ asks, kinds }: JobWeights, speech: Speech, tokens: rea
   return {
     share,
     jobs: each.slice(0, WEIGHTS.jobsTold).map(({ problem, weights, share: own }) => ({
-      problem, share: shares === 0 ? 0 : own / shares,
-      places: strongest(weights, signs, MOST_QUOTED).filter(({ first, last }) => first >= 0 && first === last).map(({ first }) => first).sort((a, b) => a - b),
+      problem, share: own / shares,
+      places: strongest(weights, signs, MOST_QUOTED).map(({ first }) => first).sort((a, b) => a - b),
     })),
   }
 }

@@ -28,13 +28,13 @@ export function buildLetterEars({ layWords, wordSets }: Guide, meanings: Meaning
 /**
  * The signs that a letter is weighed by, each once: its words by their stems ("eat"), groups of alike words ("=bugs"), what
  * is denied ("not eat"), the kinds of lay words ("kind insects") and the sets of words of the red flags ("set people").
- * Nothing of their order is kept.
+ * Nothing of their order is kept. A bare number is none: the 3 of a child's age would speak for every 3.
  * @param listened the same tokens, with what else they may stand for where dangers are listened for
  */
 export function letterSigns({ meanings, kinds, groupNames, setNames, sets }: LetterEars, tokens: readonly Token[], listened: readonly Token[]): readonly LetterSign[] {
   const signs = new Map<string, LetterSign>()
   const add = (name: string, first: number, last: number): void => { if (!signs.has(name)) signs.set(name, { name, first, last }) }
-  for (const [place, { text }] of listened.entries()) add(meanings.speech.stem(text), place, place)
+  for (const [place, { text }] of listened.entries()) if (!NUMBER.test(text)) add(meanings.speech.stem(text), place, place)
   for (const { key, first, last, negated } of readTerms(meanings, tokens)) {
     const group = groupNames.get(key)
     if (negated || group !== undefined) add(`${negated ? 'not ' : ''}${group === undefined ? key : `=${group}`}`, first, last)
@@ -48,6 +48,7 @@ export function letterSigns({ meanings, kinds, groupNames, setNames, sets }: Let
 }
 
 const NO_NAMES: ReadonlySet<number> = new Set()
+const NUMBER = /^\d+$/u
 
 /** The pairs of words that follow one another, by their stems: "what grow", which a word alone does not tell. */
 export function pairSigns({ stem }: Speech, tokens: readonly Token[]): readonly LetterSign[] {

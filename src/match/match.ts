@@ -107,11 +107,11 @@ export function findingsFor(index: MatchIndex, words: string, host: string): rea
 /** Emergencies first: what the rules hear, then what the whole letter tells of. */
 function hearDangers(index: MatchIndex, words: string, tokens: readonly Token[]): { readonly redFlags: readonly HeardRedFlag[]; readonly signs: readonly LetterSign[] } {
   const { listened, ruled } = hearRules(index, words, tokens)
-  const { dangerLetters } = index.speech
-  const signs = letterSigns(index.letters, tokens, listened)
+  const { dangerLetters, stopWords } = index.speech
   // The names of plants are among the signs: a guide without plants hears by its rules alone.
-  if (dangerLetters === null || index.hostNumbers.size === 0) return { redFlags: ruled, signs }
-  const heard = weighDangers(dangerLetters, words, tokens, signs, ruled, (id) => index.redFlagsById.get(id) ?? null, (word) => index.speech.stopWords.has(word))
+  if (dangerLetters === null || index.hostNumbers.size === 0) return { redFlags: ruled, signs: [] }
+  const signs = letterSigns(index.letters, tokens, listened)
+  const heard = weighDangers(dangerLetters, { words, tokens, signs, stopWords }, ruled, (id) => index.redFlagsById.get(id) ?? null)
   return { redFlags: [...heard].sort((a, b) => Number(isEmergency(b)) - Number(isEmergency(a))), signs }
 }
 
@@ -125,18 +125,11 @@ function hearRules(index: MatchIndex, words: string, tokens: readonly Token[]): 
   return { listened, ruled: hearRedFlags(index.redFlags, words, listened) }
 }
 
-/** What a letter is weighed by for jobs, for fitting: the signs that tell whether it asks for one, and those that tell which. */
-export function jobSignsIn(index: MatchIndex, words: string): { readonly asks: readonly LetterSign[]; readonly kinds: readonly LetterSign[] } {
-  const tokens = tokenize(words)
-  const kinds = letterSigns(index.letters, tokens, hearRules(index, words, tokens).listened)
-  return { asks: [...kinds, ...pairSigns(index.speech, tokens)], kinds }
-}
-
-/** What a letter is weighed by for dangers, for fitting and for looking into a reading: its signs, and what the rules hear. */
-export function dangerSignsIn(index: MatchIndex, words: string): { readonly signs: readonly LetterSign[]; readonly ruled: readonly string[] } {
+/** What a letter is weighed by, for fitting: its signs, its pairs of words (which only tell whether it asks for a job), and what the rules of danger hear. */
+export function letterSignsIn(index: MatchIndex, words: string): { readonly signs: readonly LetterSign[]; readonly pairs: readonly LetterSign[]; readonly ruled: readonly string[] } {
   const tokens = tokenize(words)
   const { listened, ruled } = hearRules(index, words, tokens)
-  return { signs: letterSigns(index.letters, tokens, listened), ruled: ruled.map(({ redFlag }) => redFlag) }
+  return { signs: letterSigns(index.letters, tokens, listened), pairs: pairSigns(index.speech, tokens), ruled: ruled.map(({ redFlag }) => redFlag) }
 }
 
 function placeEars({ hostNames: names, entries, kinds, jobs, jobEntries, cases }: MatchIndex): PlaceEars {

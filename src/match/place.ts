@@ -98,9 +98,9 @@ export function hearPlace(
   // Judged by the words alone: a complaint that they fit is not lost because worked cases speak for another.
   const fits = (entry: FittingEntry): boolean => entry.fit * shareOf(entry.node.host) >= WEIGHTS.entryLeast
   const inCases = bestFirst(asInCases(ears, terms, except, byWords))
-  const scored = told.share >= WEIGHTS.jobToldLeast && told.jobs.length > 0 ? bestFirst(withJobsTold(ears, told, inCases))
+  const scored = told.jobs.length > 0 ? bestFirst(withJobsTold(ears, told, inCases))
     : bestFirst(inCases.map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one)))
-  const isToldJob = ({ node }: FittingEntry): boolean => told.share >= WEIGHTS.jobToldLeast && ears.jobs.hosts.has(node.host)
+  const isToldJob = ({ node }: FittingEntry): boolean => told.jobs.length > 0 && ears.jobs.hosts.has(node.host)
   const ranked = rankHosts(ears, named, settling, bestFirst(byWords), words, tokens, danger !== 'none')
   const wordsFit = byWords.reduce((most, { score }) => Math.max(most, score), 0)
   return {
@@ -141,8 +141,7 @@ function asInCases({ cases }: PlaceEars, terms: readonly Term[], except: string 
  * phrases; how surely a job is asked for decides whether it comes before the complaints.
  */
 function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: readonly Scored[]): readonly Scored[] {
-  const [first] = told.jobs
-  if (first === undefined || told.share < WEIGHTS.jobToldLeast) return scored
+  const mostShare = told.jobs[0]?.share ?? 1
   const complaints = scored.filter(({ entry }) => !jobs.hosts.has(entry.node.host)).map(({ score }) => score).sort((a, b) => b - a)
   const byOdds = WEIGHTS.jobToldBase * (told.share / (1 - Math.min(told.share, 0.98))) ** WEIGHTS.jobToldLead
   // What is not rather sure never comes before the best complaint.
@@ -154,7 +153,7 @@ function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: re
     const entry = bestEntry(jobEntries.get(problem) ?? [], scored)
     if (entry === undefined) continue
     const isOffered = byNode.size === 0 || (byNode.size === 1 && told.share >= WEIGHTS.jobToldPlainly)
-    const score = Math.max(lead * Math.sqrt(share / first.share) * (place === 0 ? 1 : WEIGHTS.jobBesideTold), isOffered ? amongThree : 0)
+    const score = Math.max(lead * Math.sqrt(share / mostShare) * (place === 0 ? 1 : WEIGHTS.jobBesideTold), isOffered ? amongThree : 0)
     if (!byNode.has(entry.number)) byNode.set(entry.number, { score, entry: { fit: 0, places, ...entry } })
   }
   const others = scored.map((one) => {

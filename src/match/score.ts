@@ -58,20 +58,19 @@ export const WEIGHTS = {
   jobUnasked: 0.7,
   /** What is left of the fit of a garden job when signs of trouble are told beside the asking. 0.5 to 0.9. */
   jobBesideTrouble: 0.6,
-  /**
-   * What a whole letter says of a job: offered from this share on; as if a complaint fitted so well where none fits better;
-   * how far odds for a job bring it before the complaints
-   * (0.3 to 1); from these shares on two jobs are offered, and it is no
-   * insect's or animal's question; and so many jobs are looked at.
-   */
+  /** A job that a whole letter asks for is offered from this share on. 0.2 to 0.5. */
   jobToldLeast: 0.25,
+  /** So many of the likeliest are looked at. */
+  jobsTold: 3,
+  /** A job at even odds counts like a complaint that fits so well, and with other odds by this power of them. 0.2 to 0.4; 0.25 to 0.5. */
   jobToldBase: 0.27,
   jobToldLead: 0.4,
+  /** Two jobs are offered among three from this share on. */
+  jobToldPlainly: 0.6,
   /** A job comes before the best complaint from this share on. 0.5 to 0.85: trouble that is taken for a job costs more than a job that comes second. */
   jobToldFirst: 0.75,
-  jobToldPlainly: 0.6,
+  /** From this share on it is no insect's or animal's question. */
   jobToldSurely: 0.85,
-  jobsTold: 3,
   /** What is left of a second job that a letter may ask for. 0.6 to 1. */
   jobBesideTold: 0.9,
   /** A subject comes before a plant that is named when it is at least this likely. 0.5 to 0.8. */
@@ -142,18 +141,17 @@ export const WEIGHTS = {
   /** A question that is less likely than this to be for a plant helpline is out of scope. 0.2 to 0.5: rather hear an errand than refuse a plant. */
   scopeLeast: 0.3,
   /**
-   * A letter that is at least so likely to tell of a danger raises a red flag though no rule heard one: at this share one
-   * calm letter in a hundred does, when it was kept out of the fitting (`tests/bench/fit-dangers.ts`).
+   * A letter that is at least so likely to tell of a danger raises a red flag though no rule heard one. Of calm letters kept
+   * out of the fitting, most of them written to sound like danger, about one in forty does (`tests/bench/fit-dangers.ts`).
    */
   dangerTold: 0.74,
   /** The same for what is only asked about: a card too many is tiresome there, and one too few does no harm. */
   cautionTold: 0.95,
   /** A kind of danger is raised beside the likeliest, or beside what a rule heard, from this share of all kinds on. 0.25 to 0.4. */
   dangerToldBeside: 0.3,
-  /** The same for a red flag beside which nothing else is shown. */
+  /** What a red flag needs beside which nothing else is shown: likelihood of a danger at all, and share of all kinds. */
   dangerToldAlone: 0.9,
-  /** Share of all kinds that such a one must have. */
-  dangerPlain: 0.5,
+  dangerKindAlone: 0.5,
   /** Entries below this are noise. */
   entryLeast: 0.1,
   /** Longest lists given back. */

@@ -6,8 +6,8 @@ import { fitLogistic } from './fit-logistic.js'
 import { isRightEntry } from './match-measure.js'
 
 /**
- * Fits the curve of src/match/confidence.ts to the tuning two thirds and the letters of tests/match/letters, by Newton's method with a small ridge, and prints
- * its constants. A question that has no right entry counts as one where the first entry is wrong.
+ * Fits the curve of src/match/confidence.ts to the tuning two thirds and the letters of tests/match/letters, by Newton's
+ * method with a small ridge, and prints its constants. A question that has no right entry counts as one where the first entry is wrong.
  */
 export async function fitConfidence(): Promise<void> {
   const guide = await wholeGuide()

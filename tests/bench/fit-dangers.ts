@@ -1,7 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { z } from 'zod'
-import { buildMatchIndex, dangerSignsIn, ruleSign, signShare } from '../../src/match/index.js'
+import { buildMatchIndex, letterSignsIn, ruleSign, signShare } from '../../src/match/index.js'
 import { ERRANDS, LIKE_ERRANDS } from '../match/errands.js'
 import { lettersElsewhere, readLetters } from '../match/letters/read-letters.js'
 import { isHeldBack, readQuestions } from '../match/questions/read-questions.js'
@@ -12,7 +12,7 @@ import { QUIET } from '../match/red-flag-sentences.js'
 import { ALARMED_ONCE, SAME_NOUNS } from '../match/spoken-dangers.js'
 import { CALM } from '../match/worried-and-calm.js'
 import { CALM_BESIDE_MENDED, CALM_IN_PASSING } from '../match/worried-voices.js'
-import { fitSparse, type SparseExample, type SparseFit } from './fit-sparse.js'
+import { fitSparse, oddsOf, type SparseExample, type SparseFit } from './fit-sparse.js'
 import { mapLines } from './weights-file.js'
 
 /** A letter with the red flags that it must raise and may raise. */
@@ -34,9 +34,10 @@ type Level = 'emergency' | 'caution'
 
 /**
  * Fits the weights of src/match/danger-weights.ts on the letters of tests/match/letters, the tuning two thirds of the
- * development questions, the calm sentences of the tests and the casebook, and on further files of letters named in ALSO (comma between them; letters that
- * may not be published can be fitted to and kept elsewhere). Prints what letters kept out of five fits were heard as;
- * with --wrong the wrong ones, with --write the file is written.
+ * development questions, the calm sentences of the tests and the casebook, and on further files of letters named in ALSO
+ * (comma between them; letters that may not be published can be fitted to and kept elsewhere). Prints what letters kept out
+ * of five fits were heard as, somewhat kindly, since some letters are written after the same one; with --wrong the wrong
+ * ones; with --write the file is written.
  */
 async function fitDangers(): Promise<void> {
   const guide = await wholeGuide()
@@ -47,7 +48,7 @@ async function fitDangers(): Promise<void> {
     return numbers.get(name) ?? 0
   }
   const letter = (text: string, must: readonly string[], may: readonly string[], weight = 1): Letter => {
-    const { signs, ruled } = dangerSignsIn(index, text)
+    const { signs, ruled } = letterSignsIn(index, text)
     const each = signShare(signs.length)
     return { text, must, may, weight, signs: [...signs.map(({ name }) => [numberOf(name), each] as const), ...ruled.map((redFlag) => [numberOf(ruleSign(redFlag)), 1] as const)] }
   }
@@ -116,8 +117,8 @@ function crossValidate(level: Level, letters: readonly Letter[], width: number, 
   for (let fold = 0; fold < FOLDS; fold += 1) {
     const model = fit(letters.filter((_, at) => at % FOLDS !== fold), width, redFlags)
     for (const one of heard.filter((each) => each.fold === fold)) {
-      one.any = oddsOf(model.any, one.one)
-      one.kind = [...model.kinds].map(([redFlag, weights]) => ({ redFlag, odds: oddsOf(weights, one.one) })).reduce((best, each) => (each.odds > best.odds ? each : best), { redFlag: '', odds: -Infinity }).redFlag
+      one.any = oddsOf(model.any, one.one.signs)
+      one.kind = [...model.kinds].map(([redFlag, weights]) => ({ redFlag, odds: oddsOf(weights, one.one.signs) })).reduce((best, each) => (each.odds > best.odds ? each : best), { redFlag: '', odds: -Infinity }).redFlag
     }
   }
   const dangers = heard.filter(({ one }) => one.must.length > 0)
@@ -130,10 +131,6 @@ function crossValidate(level: Level, letters: readonly Letter[], width: number, 
   process.stdout.write(`${level}: kind right ${dangers.filter(({ one, kind }) => one.must.includes(kind)).length}, or allowed ${dangers.filter(({ one, kind }) => one.must.includes(kind) || one.may.includes(kind)).length}\n`)
   if (!process.argv.includes('--wrong')) return
   for (const { one, any, kind } of heard) if (one.must.length > 0 ? any < 0 : one.may.length === 0 && any > 0) process.stdout.write(`${any.toFixed(1)} ${one.must.join(',') || 'calm'} <- ${kind} | ${one.text}\n`)
-}
-
-function oddsOf({ base, weights }: SparseFit, { signs }: Letter): number {
-  return signs.reduce((sum, [sign, value]) => sum + (weights[sign] ?? 0) * value, base)
 }
 
 /** The calm sentences by which the rules are kept from slipping back: each holds words of danger. */

@@ -1,10 +1,10 @@
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { buildMatchIndex, jobSignsIn, signShare } from '../../src/match/index.js'
+import { buildMatchIndex, letterSignsIn, signShare } from '../../src/match/index.js'
 import { lettersElsewhere, readLetters } from '../match/letters/read-letters.js'
 import { isHeldBack, readQuestions } from '../match/questions/read-questions.js'
 import { wholeGuide } from '../match/small-guide.js'
-import { fitSparse, type SparseExample, type SparseFit } from './fit-sparse.js'
+import { fitSparse, oddsOf, type SparseExample, type SparseFit } from './fit-sparse.js'
 import { mapLines } from './weights-file.js'
 
 type Signs = readonly (readonly [number, number])[]
@@ -24,8 +24,8 @@ interface Model {
 
 /**
  * Fits the weights of src/match/job-weights.ts on the letters of tests/match/letters, the tuning two thirds of the
- * development questions, the casebook and what each problem is, and on further files of letters named in ALSO (comma between them). Prints what
- * letters kept out of five fits were heard as; with --write the file is written.
+ * development questions, the casebook and what each problem is, and on further files of letters named in ALSO (comma
+ * between them). Prints what letters kept out of five fits were heard as; with --write the file is written.
  */
 async function fitJobs(): Promise<void> {
   const guide = await wholeGuide()
@@ -38,8 +38,8 @@ async function fitJobs(): Promise<void> {
     return [number, signShare(signs.length)] as const
   })
   const letter = (text: string, problems: readonly string[]): Letter => {
-    const { asks, kinds } = jobSignsIn(index, text)
-    return { text, jobs: problems[0]?.startsWith(JOB) === true ? problems.filter((problem) => problem.startsWith(JOB)) : [], asks: valuesOf(asks), kinds: valuesOf(kinds) }
+    const { signs, pairs } = letterSignsIn(index, text)
+    return { text, jobs: problems[0]?.startsWith(JOB) === true ? problems.filter((problem) => problem.startsWith(JOB)) : [], asks: valuesOf([...signs, ...pairs]), kinds: valuesOf(signs) }
   }
   const all = [
     ...(await readLetters(...lettersElsewhere())).flatMap(({ text, problems, redFlags }) => (problems === undefined || redFlags.length > 0 ? [] : [letter(text, problems)])),
@@ -93,10 +93,6 @@ function crossValidate(letters: readonly Letter[], width: number, jobs: readonly
     process.stdout.write(`from ${least} on: jobs ${asking.filter(({ share }) => share >= least).length} of ${asking.length}, trouble ${others.filter(({ share }) => share >= least).length} of ${others.length}\n`)
   }
   process.stdout.write(`job right ${asking.filter(({ one, best }) => one.jobs.includes(best[0] ?? '')).length}, among three ${asking.filter(({ one, best }) => best.some((job) => one.jobs.includes(job))).length}\n`)
-}
-
-function oddsOf({ base, weights }: SparseFit, signs: Signs): number {
-  return signs.reduce((sum, [sign, value]) => sum + (weights[sign] ?? 0) * value, base)
 }
 
 const JOB = 'job-'

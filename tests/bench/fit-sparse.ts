@@ -64,5 +64,10 @@ export function fitSparse(examples: readonly SparseExample[], width: number, { r
   return { base, weights }
 }
 
+/** What the signs of a letter say, in natural log odds. */
+export function oddsOf({ base, weights }: SparseFit, signs: SparseExample['signs']): number {
+  return signs.reduce((sum, [sign, value]) => sum + (weights[sign] ?? 0) * value, base)
+}
+
 const TURNS = 400
 const SETTLED = 0.003

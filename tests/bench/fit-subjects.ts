@@ -4,6 +4,7 @@ import { z } from 'zod'
 import { buildMatchIndex, subjectIn } from '../../src/match/index.js'
 import { isHeldBack, readQuestions } from '../match/questions/read-questions.js'
 import { wholeGuide } from '../match/small-guide.js'
+import { rounded, wrapped } from './weights-file.js'
 
 const A_PLANT = 'a plant'
 const SUBJECTS = [A_PLANT, 'garden-conditions', 'insect-found', 'poison-plant', 'unwanted-plant', 'wildlife-damage'] as const
@@ -54,12 +55,11 @@ export async function fitSubjects(): Promise<void> {
   })
   if (!process.argv.includes('--write')) crossValidate(examples, columns.size)
   const model = fitted(examples, columns.size)
-  const rounded = (value: number): number => Math.round(value * 100) / 100
   process.stdout.write(`${JSON.stringify({ examples: examples.length, features: columns.size, byName: rounded(model.byName), byFit: rounded(model.byFit) })}\n`)
   if (!process.argv.includes('--write')) return
   const lines = SUBJECTS.map((subject, row) => {
     const weights = [...columns].sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, column]) => [name, rounded(model.rows[row]?.[column] ?? 0)] as const).filter(([, value]) => Math.abs(value) >= LEAST)
-    return `    '${subject}': {\n${wrapped(weights.map(([name, value]) => `'${name}': ${value},`))}\n    },`
+    return `    '${subject}': {\n${wrapped(weights.map(([name, value]) => `'${name}': ${value},`), '      ')}\n    },`
   })
   await writeFile(join(import.meta.dirname, '../../src/match/subject-weights.ts'), `${HEADER.trim()}
 export const SUBJECT_WEIGHTS: SubjectWeights = {
@@ -83,16 +83,6 @@ export interface SubjectWeights {
 
 /** Fitted by \`tests/bench/fit-subjects.ts --write\`, not by hand. The features are told of in \`subject-features.ts\`. */
 `
-
-function wrapped(parts: readonly string[]): string {
-  const lines: string[] = []
-  for (const part of parts) {
-    const last = lines[lines.length - 1]
-    if (last === undefined || last.length + part.length > 150) lines.push(`      ${part}`)
-    else lines[lines.length - 1] = `${last} ${part}`
-  }
-  return lines.join('\n')
-}
 
 const LEAST = 0.03
 /** How often the subject is right on questions that the weights were not fitted to, by where they come from. */

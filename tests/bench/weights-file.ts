@@ -3,16 +3,22 @@ import type { SparseFit } from './fit-sparse.js'
 /** Fitted weights as they stand in a TypeScript file: `{ base: -1.2, signs: new Map(...) }`, by name, two decimals. */
 export function mapLines({ base, weights }: SparseFit, names: readonly string[], least: number, indent: string): string {
   const parts = names.map((name, sign) => [name, weights[sign] ?? 0] as const).filter(([, value]) => Math.abs(value) >= least)
-    .sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, value]) => `['${name.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}', ${tidy(value)}],`)
+    .sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, value]) => `['${name.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}', ${rounded(value)}],`)
+  return `{ base: ${rounded(base)}, signs: new Map([\n${wrapped(parts, `${indent}  `)}\n${indent}]) }`
+}
+
+/** Parts of a list, as many to a line as the line holds. */
+export function wrapped(parts: readonly string[], indent: string): string {
   const lines: string[] = []
   for (const part of parts) {
     const last = lines[lines.length - 1]
-    if (last === undefined || last.length + part.length > 150) lines.push(`${indent}  ${part}`)
+    if (last === undefined || last.length + part.length > 150) lines.push(`${indent}${part}`)
     else lines[lines.length - 1] = `${last} ${part}`
   }
-  return `{ base: ${tidy(base)}, signs: new Map([\n${lines.join('\n')}\n${indent}]) }`
+  return lines.join('\n')
 }
 
-function tidy(value: number): number {
+/** Two decimals: more than the letters can tell. */
+export function rounded(value: number): number {
   return Math.round(value * 100) / 100
 }

@@ -21,7 +21,7 @@ const WEIGHTS: DangerWeights = {
   caution: { any: { base: 4, signs: new Map() }, kinds: new Map([['asked', { base: 1, signs: new Map() }]]) },
 }
 const heardIn = (signs: typeof SIGNS, ruled: readonly string[] = []) => weighDangers(
-  WEIGHTS, WORDS, tokenize(WORDS), signs, ruled.map((id) => ({ redFlag: id as RedFlag['id'], level: FLAGS.get(id)?.level ?? 'caution', words: [] })), (id) => FLAGS.get(id) ?? null, (word) => word.length < 4,
+  WEIGHTS, { words: WORDS, tokens: tokenize(WORDS), signs, stopWords: new Set(['he', 'the', 'and', 'is']) }, ruled.map((id) => ({ redFlag: id as RedFlag['id'], level: FLAGS.get(id)?.level ?? 'caution', words: [] })), (id) => FLAGS.get(id) ?? null,
 )
 
 describe('dangers told by a whole letter', () => {

@@ -5,18 +5,16 @@ import { wholeGuide } from '../whole-guide.js'
 const index = buildMatchIndex(await wholeGuide())
 const threeOf = (words: string): readonly string[] => matchQuestion(index, words).entries.slice(0, 3).flatMap(({ problems }) => problems)
 
-// Invented for this test after the weights were fitted; none has the words of an entry phrase of its job.
+// Five sentences invented for this test after the weights were fitted, none with the words of an entry phrase of its job.
 describe('a letter that asks for a garden job in its own words', () => {
-  const ASKED = [
+  it.each([
     ['We have a damp corner by the shed that never sees the sun. What would be happy in there and not want much fussing over?', 'job-choose-plant'],
     ['The astrantia has doubled in size and is dying out in the middle. Could I make several of it, and is now alright?', 'job-divide-perennial'],
     ['would my salvias root if I just stick bits of them in a glass', 'job-cuttings'],
     ['Our neighbour’s sycamore is enormous and every year it takes more of our light. Who has the say over it and who pays?', 'job-cut-large-tree'],
     ['do my pelargoniums have to come indoors for the cold months or will the porch do', 'job-bring-in'],
-  ] as const
-
-  it('is offered that job among three in four of five', () => {
-    expect(ASKED.filter(([words, job]) => threeOf(words).includes(job)).length).toBeGreaterThanOrEqual(4)
+  ])('is offered that job among three: %s', (words, job) => {
+    expect(threeOf(words)).toContain(job)
   })
 
   it('still comes to the complaint where a trouble is what it is about', () => {
