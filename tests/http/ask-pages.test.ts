@@ -75,6 +75,14 @@ describe('the plain pages', () => {
     expect(text).toContain(`<a href="${path}?specialist=#now">None of these. Ask a specialist</a>`)
   })
 
+  it('offer the garden jobs also where no plant was heard in the words', async () => {
+    const { path } = await opened('something small came up by the gate')
+    const { text } = await get(path).expect(200)
+    expect(text).not.toContain('class="offer-plant"')
+    expect(text).toContain('<summary>It is not sick. I want to know how to grow it or cut it</summary>')
+    expect(text).toContain('name="host" value="planting"')
+  })
+
   it('offer the job that is asked for before the plant that it is for', async () => {
     const { path } = await opened('when do I prune my hydrangea')
     const { text } = await get(path).expect(200)

@@ -46,7 +46,7 @@ export function PlainPlace({ view, hosts }: Pick<CasePage, 'view' | 'hosts'>) {
           <p><button type="submit" class="quiet">{words.unknown}</button></p>
         </PlainForm>
       )}
-      {offers.length > 0 && view.ticket === null && (
+      {hearing !== 'out of scope' && view.ticket === null && (
         <details>
           <summary>{words.notSick}</summary>
           <h3>{words.jobTitle}</h3>
