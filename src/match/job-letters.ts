@@ -1,3 +1,4 @@
+import type { Guide } from '../guide/index.js'
 import type { EntryNode, EntryPhrases } from './entry-phrases.js'
 import { pairSigns } from './letter-signs.js'
 import type { JobWeights, LetterSign } from './letter-weights.js'
@@ -10,6 +11,7 @@ import type { Speech } from './languages/speech.js'
 export interface JobEntry {
   readonly node: EntryNode
   readonly number: number
+  /** What it is offered as: the job's own name, since the letter need not have the words of any phrase. */
   readonly phrase: string
 }
 
@@ -24,15 +26,13 @@ export interface JobTold {
 }
 
 /** Finds the entries that lead to each job of the guide: the one with the fewest other ends is the most direct. */
-export function buildJobEntries({ nodes, phrases }: EntryPhrases, hosts: ReadonlySet<string>): JobEntries {
-  const firstPhrase = new Map<number, string>()
-  for (const { node, text } of phrases) if (!firstPhrase.has(node)) firstPhrase.set(node, text)
+export function buildJobEntries(guide: Guide, { nodes }: EntryPhrases, hosts: ReadonlySet<string>): JobEntries {
   const entries = new Map<string, JobEntry[]>()
   for (const [number, node] of nodes.entries()) {
     if (!hosts.has(node.host)) continue
     for (const id of node.problems) {
       const so = entries.get(id)
-      const entry = { node, number, phrase: firstPhrase.get(number) ?? '' }
+      const entry = { node, number, phrase: guide.problems[guide.problemNumbers.get(id) ?? -1]?.name ?? id }
       if (so === undefined) entries.set(id, [entry])
       else so.push(entry)
     }

@@ -61,7 +61,7 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
     hostNames: buildHostNames(guide, speech),
     entries: { meanings, phrases, problems, scratch: makeScratch(phrases, problems), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
     kinds,
-    jobs, jobEntries: buildJobEntries(phrases, jobs.hosts),
+    jobs, jobEntries: buildJobEntries(guide, phrases, jobs.hosts),
     cases: buildCaseEars(guide, meanings),
     knownWords: knownWords(guide, speech),
     said: buildSaidAnswers(guide, meanings),

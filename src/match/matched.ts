@@ -26,7 +26,7 @@ export interface EntryCandidate {
   readonly node: NodeName
   /** 0 to 1; comparable between candidates of one question. */
   readonly score: number
-  /** The entry phrase that fitted best. */
+  /** The entry phrase that fitted best, or the name of the garden job that the whole letter asks for. */
   readonly phrase: string
   readonly words: readonly HeardWords[]
   /** Problems that this entry can lead to. */

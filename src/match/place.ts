@@ -154,12 +154,12 @@ function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: re
     if (entry === undefined) continue
     const isOffered = byNode.size === 0 || (byNode.size === 1 && told.share >= WEIGHTS.jobToldPlainly)
     const score = Math.max(lead * Math.sqrt(share / mostShare) * (place === 0 ? 1 : WEIGHTS.jobBesideTold), isOffered ? amongThree : 0)
-    if (!byNode.has(entry.number)) byNode.set(entry.number, { score, entry: { fit: 0, places, ...entry } })
+    if (!byNode.has(entry.number)) byNode.set(entry.number, { score, entry: { ...entry, fit: 0, places } })
   }
   const others = scored.map((one) => {
     const job = byNode.get(one.entry.number)
     byNode.delete(one.entry.number)
-    if (job !== undefined) return { entry: one.entry, score: Math.max(one.score, job.score) }
+    if (job !== undefined) return { entry: { ...one.entry, phrase: job.entry.phrase }, score: Math.max(one.score, job.score) }
     return jobs.hosts.has(one.entry.node.host) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one
   })
   const all = [...others, ...byNode.values()]
@@ -169,7 +169,8 @@ function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: re
 
 /** Of the entries that lead to a job, the one that the words fit best; the most direct where they fit none. */
 function bestEntry(entries: readonly JobEntry[], scored: readonly Scored[]): JobEntry | undefined {
-  return scored.find(({ entry }) => entries.some(({ number }) => number === entry.number))?.entry ?? entries[0]
+  const fitting = scored.find(({ entry }) => entries.some(({ number }) => number === entry.number))?.entry.number
+  return entries.find(({ number }) => number === fitting) ?? entries[0]
 }
 
 /** A question asks for one job: the others that share its words ("when", "back") must not crowd the plant's complaints out. */

@@ -17,6 +17,11 @@ describe('a letter that asks for a garden job in its own words', () => {
     expect(threeOf(words)).toContain(job)
   })
 
+  it('is offered it by the job’s own name, whatever phrases lead to it', () => {
+    const { entries } = matchQuestion(index, 'We have a damp corner by the shed that never sees the sun. What would be happy in there and not want much fussing over?')
+    expect(entries.find(({ problems }) => problems.includes('job-choose-plant' as never))?.phrase).toBe('Choosing a plant for a place')
+  })
+
   it('still comes to the complaint where a trouble is what it is about', () => {
     const [first] = matchQuestion(index, 'I pruned my roses in March and fed them, and now the leaves have black spots and drop').entries
     expect([first?.host, first?.problems.includes('rose-black-spot' as never)]).toEqual(['rose', true])

@@ -32,9 +32,9 @@ export function withUntranslated<View extends object>(guide: Guide, own: Guide, 
  */
 export function phraseShown(own: Guide, entry: readonly string[], heard: string | null): string | null {
   const ownPhrases = phrasesOf(own)
-  const fitting = entry.filter((phrase) => !ownPhrases.has(phrase))
-  // The guide as it was written has its own phrases only.
-  const inLanguage = fitting.length === 0 ? entry : fitting
+  const inLanguage = entry.filter((phrase) => !ownPhrases.has(phrase))
+  // The guide as it was written has its own phrases only; what was heard there may also be the name of a garden job.
+  if (inLanguage.length === 0) return heard ?? entry[0] ?? null
   return heard !== null && inLanguage.includes(heard) ? heard : inLanguage[0] ?? heard
 }
 
