@@ -56,7 +56,7 @@ for (const size of widths) {
       await page.goto(opened.service.url)
       await askQuestion(page, 'When do I prune my forsythia?')
       await page.locator('.offer').first().getByText('Pruning and cutting back').click()
-      await page.getByText('Pruning a shrub that flowers in spring').waitFor()
+      await page.getByRole('heading', { name: 'Pruning a shrub that flowers in spring' }).waitFor()
       expect(await page.locator('dt').allInnerTexts()).toContain('Job')
       await page.getByText('Cut it in the few weeks after the flowers fade').waitFor()
       await lookAt(page, 'a-job-answered')
