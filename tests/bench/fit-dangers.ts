@@ -145,13 +145,13 @@ async function secondCalm(): Promise<readonly string[]> {
 const SecondQuestion = z.looseObject({ text: z.string().min(1), danger: z.string().nullable() })
 
 /** They are hard: each was raised for nothing once. */
-const QUIET_WEIGHT = 5
+const QUIET_WEIGHT = 10
 
 const FOLDS = 5
 /** Signs of fewer letters are left out. */
 const LEAST_LETTERS = 2
 const LEAST_LETTERS_OF_KIND = 8
-const ANY = { ridge: 1, lasso: 0.25 }
+const ANY = { ridge: 4, lasso: 0.1 }
 const KIND = { ridge: 0.5, lasso: 0.5 }
 /** Weights smaller than this are left out of the file. */
 const LEAST = 0.03

@@ -1,6 +1,6 @@
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { buildMatchIndex, letterSignsIn, signShare } from '../../src/match/index.js'
+import { buildMatchIndex, letterSignsIn, type MatchIndex, signShare } from '../../src/match/index.js'
 import { lettersElsewhere, readLetters } from '../match/letters/read-letters.js'
 import { isHeldBack, readQuestions } from '../match/questions/read-questions.js'
 import { wholeGuide } from '../match/small-guide.js'
@@ -15,6 +15,8 @@ interface Letter {
   readonly jobs: readonly string[]
   readonly asks: Signs
   readonly kinds: Signs
+  /** Phrases lead to many jobs each, so they only tell that a job is asked for. */
+  readonly isPhrase: boolean
 }
 
 interface Model {
@@ -24,7 +26,7 @@ interface Model {
 
 /**
  * Fits the weights of src/match/job-weights.ts on the letters of tests/match/letters, the tuning two thirds of the
- * development questions, the casebook and what each problem is, and on further files of letters named in ALSO (comma
+ * development questions, the casebook, the phrases that lead to jobs and what each problem is, and on further files of letters named in ALSO (comma
  * between them). Prints what letters kept out of five fits were heard as; with --write the file is written.
  */
 async function fitJobs(): Promise<void> {
@@ -37,13 +39,14 @@ async function fitJobs(): Promise<void> {
     counts[number] = (counts[number] ?? 0) + 1
     return [number, signShare(signs.length)] as const
   })
-  const letter = (text: string, problems: readonly string[]): Letter => {
+  const letter = (text: string, problems: readonly string[], isPhrase = false): Letter => {
     const { signs, pairs } = letterSignsIn(index, text)
-    return { text, jobs: problems[0]?.startsWith(JOB) === true ? problems.filter((problem) => problem.startsWith(JOB)) : [], asks: valuesOf([...signs, ...pairs]), kinds: valuesOf(signs) }
+    return { text, jobs: problems[0]?.startsWith(JOB) === true ? problems.filter((problem) => problem.startsWith(JOB)) : [], asks: valuesOf([...signs, ...pairs]), kinds: valuesOf(signs), isPhrase }
   }
   const all = [
     ...(await readLetters(...lettersElsewhere())).flatMap(({ text, problems, redFlags }) => (problems === undefined || redFlags.length > 0 ? [] : [letter(text, problems)])),
     ...(await readQuestions()).filter(({ text, outOfScope }) => !isHeldBack(text) && !outOfScope).map(({ text, problems }) => letter(text, problems)),
+    ...phrasesOfJobs(index).map(({ text, jobs }) => letter(text, jobs, true)),
     ...guide.problems.flatMap(({ id, name, what }) => [letter(name, [id]), letter(what, [id])]),
     ...guide.casebook.flatMap(({ words, ends }) => (ends.kind === 'red flag' ? [] : [letter(words, ends.kind === 'problem' ? [guide.problems[ends.problem]?.id ?? ''] : [])])),
   ]
@@ -67,8 +70,17 @@ ${[...model.kinds].map(([job, one]) => `    ['${job}', ${mapLines(one, names, LE
 `)
 }
 
+/** Every phrase by which a job's tree is entered, with the jobs that it may lead to. */
+function phrasesOfJobs({ entries: { phrases: { nodes, phrases } }, jobs: { hosts } }: MatchIndex): readonly { readonly text: string; readonly jobs: readonly string[] }[] {
+  return phrases.flatMap(({ node, text }) => {
+    const entry = nodes[node]
+    const jobs = entry !== undefined && hosts.has(entry.host) ? entry.problems.filter((id) => id.startsWith(JOB)) : []
+    return jobs.length === 0 ? [] : [{ text, jobs }]
+  })
+}
+
 function fit(letters: readonly Letter[], width: number, jobs: readonly string[]): Model {
-  const asking = letters.filter((one) => one.jobs.length > 0)
+  const asking = letters.filter((one) => one.jobs.length > 0 && !one.isPhrase)
   return {
     asks: fitSparse(letters.map((one): SparseExample => ({ signs: one.asks, isRight: one.jobs.length > 0, weight: 1 })), width, ASKS),
     // A second job that answers too teaches nothing of either.
