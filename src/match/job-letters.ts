@@ -52,7 +52,7 @@ export function jobTold({ asks, kinds }: JobWeights, speech: Speech, tokens: rea
   const shares = each.reduce((sum, one) => sum + one.share, 0)
   return {
     share,
-    jobs: each.slice(0, WEIGHTS.jobsTold).map(({ problem, weights, share: own }) => ({
+    jobs: each.slice(0, WEIGHTS.jobsLookedAt).map(({ problem, weights, share: own }) => ({
       problem, share: own / shares,
       places: strongest(weights, signs, MOST_QUOTED).map(({ first }) => first).sort((a, b) => a - b),
     })),

@@ -102,11 +102,12 @@ export function hearPlace(
     : bestFirst(inCases.map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one)))
   const isToldJob = ({ node }: FittingEntry): boolean => told.jobs.length > 0 && ears.jobs.hosts.has(node.host)
   const ranked = rankHosts(ears, named, settling, bestFirst(byWords), words, tokens, danger !== 'none')
+  const likeliest = mostLikely(subject, shares, told)
   const wordsFit = byWords.reduce((most, { score }) => Math.max(most, score), 0)
   return {
     subject, wordsFit: wordsFit >= WEIGHTS.entryLeast ? wordsFit : 0,
-    // Beside an emergency no subject is guessed: the words are about something else.
-    hosts: danger === 'emergency' ? ranked : subjectFirst(ears, ranked, mostLikely(subject, shares, told), shares, scored, words, tokens),
+    // Beside an emergency no subject is guessed but poisons: the words are about something else.
+    hosts: danger === 'emergency' && likeliest !== POISONS ? ranked : subjectFirst(ears, ranked, likeliest, shares, scored, words, tokens),
     entries: scored
       .filter(({ entry }) => fits(entry) || isToldJob(entry))
       .slice(0, WEIGHTS.mostEntries)
@@ -141,7 +142,8 @@ function asInCases({ cases }: PlaceEars, terms: readonly Term[], except: string 
  * phrases; how surely a job is asked for decides whether it comes before the complaints.
  */
 function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: readonly Scored[]): readonly Scored[] {
-  const mostShare = told.jobs[0]?.share ?? 1
+  const likely = likeliestJobs(jobEntries, told, scored)
+  const mostShare = likely[0]?.share ?? 1
   const complaints = scored.filter(({ entry }) => !jobs.hosts.has(entry.node.host)).map(({ score }) => score).sort((a, b) => b - a)
   const byOdds = WEIGHTS.jobToldBase * (told.share / (1 - Math.min(told.share, 0.98))) ** WEIGHTS.jobToldLead
   // What is not rather sure never comes before the best complaint.
@@ -149,9 +151,7 @@ function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: re
   // Always offered among three; where a job is plainly asked for, two of them are.
   const amongThree = (complaints[2] ?? 0) * 1.001
   const byNode = new Map<number, Scored>()
-  for (const [place, { problem, share, places }] of told.jobs.entries()) {
-    const entry = bestEntry(jobEntries.get(problem) ?? [], scored)
-    if (entry === undefined) continue
+  for (const [place, { entry, share, places }] of likely.entries()) {
     const isOffered = byNode.size === 0 || (byNode.size === 1 && told.share >= WEIGHTS.jobToldPlainly)
     const score = Math.max(lead * Math.sqrt(share / mostShare) * (place === 0 ? 1 : WEIGHTS.jobBesideTold), isOffered ? amongThree : 0)
     if (!byNode.has(entry.number)) byNode.set(entry.number, { score, entry: { ...entry, fit: 0, places } })
@@ -165,6 +165,17 @@ function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: re
   const all = [...others, ...byNode.values()]
   const most = all.reduce((best, { score }) => Math.max(best, score), 0)
   return most <= 1 ? all : all.map((one) => ({ ...one, score: one.score / most }))
+}
+
+/** The jobs that the whole letter tells of, likeliest first, each with its entry: the more so, the better the words fit a phrase that leads there. */
+function likeliestJobs(jobEntries: JobEntries, told: JobTold, scored: readonly Scored[]): readonly { readonly entry: JobEntry; readonly share: number; readonly places: readonly number[] }[] {
+  const fits = new Map(scored.map(({ entry }) => [entry.number, entry.fit]))
+  return told.jobs.flatMap(({ problem, share, places }) => {
+    const entries = jobEntries.get(problem) ?? []
+    const entry = bestEntry(entries, scored)
+    const fit = entries.reduce((best, { number }) => Math.max(best, fits.get(number) ?? 0), 0)
+    return entry === undefined ? [] : [{ entry, share: share * Math.exp(WEIGHTS.jobToldByFit * fit), places }]
+  }).sort((a, b) => b.share - a.share).slice(0, WEIGHTS.jobsTold)
 }
 
 /** Of the entries that lead to a job, the one that the words fit best; the most direct where they fit none. */
@@ -188,7 +199,7 @@ function mostLikely({ settling, own, features }: HeardSubject, shares: ReadonlyM
   const [subject, share] = [...shares].filter(([one]) => !aPlantIsNamed || isToldOf(one, features, own))
     .reduce((best, one) => (one[1] > best[1] ? one : best), [A_PLANT, 0] as [string, number])
   // Whoever asks for a job asks about no insect or animal that is only spoken of.
-  if (subject !== CONDITIONS && told.share >= WEIGHTS.jobToldSurely && (own.get(subject)?.name ?? 0) === 0) return A_PLANT
+  if (subject !== CONDITIONS && told.share >= WEIGHTS.jobToldSurely && share < WEIGHTS.subjectDespiteJob && (own.get(subject)?.name ?? 0) === 0) return A_PLANT
   // "My shrub" is a plant too, though nobody says which: words for the soil and the weather beside it are mostly in passing.
   const unnamed = features.has('other plant') || (subject === CONDITIONS && features.has('only some plant'))
   if (settling.length === 0 && !unnamed) return subject

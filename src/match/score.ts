@@ -60,8 +60,11 @@ export const WEIGHTS = {
   jobBesideTrouble: 0.6,
   /** A job that a whole letter asks for is offered from this share on. 0.2 to 0.5. */
   jobToldLeast: 0.25,
-  /** So many of the likeliest are looked at. */
+  /** So many of the likeliest are looked at, and so many are kept when the phrases that they fit are weighed too. */
+  jobsLookedAt: 8,
   jobsTold: 3,
+  /** How much a phrase that fits wholly speaks for its job among those that a letter may ask for, in natural log odds. */
+  jobToldByFit: 4,
   /** A job at even odds counts like a complaint that fits so well, and with other odds by this power of them. 0.2 to 0.4; 0.25 to 0.5. */
   jobToldBase: 0.27,
   jobToldLead: 0.4,
@@ -75,6 +78,8 @@ export const WEIGHTS = {
   jobBesideTold: 0.9,
   /** A subject comes before a plant that is named when it is at least this likely. 0.5 to 0.8. */
   subjectDespitePlant: 0.62,
+  /** A subject that is not named comes before the plant of a job that is asked for when it is at least this likely. */
+  subjectDespiteJob: 0.8,
   /** A subject is offered where it is at least this likely. */
   subjectOffered: 0.1,
   /** What is left of a real host's entry when no host is named: the unknown plant's equal entry comes first. */
