@@ -102,12 +102,11 @@ export function hearPlace(
     : bestFirst(inCases.map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one)))
   const isToldJob = ({ node }: FittingEntry): boolean => told.jobs.length > 0 && ears.jobs.hosts.has(node.host)
   const ranked = rankHosts(ears, named, settling, bestFirst(byWords), words, tokens, danger !== 'none')
-  const likeliest = mostLikely(subject, shares, told)
   const wordsFit = byWords.reduce((most, { score }) => Math.max(most, score), 0)
   return {
     subject, wordsFit: wordsFit >= WEIGHTS.entryLeast ? wordsFit : 0,
-    // Beside an emergency no subject is guessed but poisons: the words are about something else.
-    hosts: danger === 'emergency' && likeliest !== POISONS ? ranked : subjectFirst(ears, ranked, likeliest, shares, scored, words, tokens),
+    // Beside an emergency no subject is guessed: the words are about something else.
+    hosts: danger === 'emergency' ? ranked : subjectFirst(ears, ranked, mostLikely(subject, shares, told), shares, scored, words, tokens),
     entries: scored
       .filter(({ entry }) => fits(entry) || isToldJob(entry))
       .slice(0, WEIGHTS.mostEntries)
