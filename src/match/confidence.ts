@@ -28,11 +28,11 @@ export function confidenceOf({ score, host }: Signs): number {
 }
 
 /** Fitted 2026-11-30 by `tests/bench/fit-confidence.ts` on the tuning two thirds of the development questions and the letters to learn from. */
-const FITTED = { base: -1.72, byScore: 3.17, byHost: 2.15 } as const
+const FITTED = { base: -2.03, byScore: 3.53, byHost: 2.22 } as const
 
 /**
  * How often the first job is right where a whole letter was weighed for jobs: by how likely it asks for one, and how much
- * of all jobs that one has. A straight line read off 166 real letters of the sixth and seventh sets.
+ * of all jobs the likeliest has by the letter alone. A straight line read off 166 real letters of the sixth and seventh sets.
  */
 export function jobConfidence({ share, jobs }: JobTold): number {
   return tidyScore(share * (JOB_BASE + JOB_BY_SHARE * (jobs[0]?.share ?? 0)))
