@@ -166,8 +166,15 @@ function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: re
   return most <= 1 ? all : all.map((one) => ({ ...one, score: one.score / most }))
 }
 
-/** The jobs that the whole letter tells of, likeliest first, each with its entry: the more so, the better the words fit a phrase that leads there. */
-function likeliestJobs(jobEntries: JobEntries, told: JobTold, scored: readonly Scored[]): readonly { readonly entry: JobEntry; readonly share: number; readonly places: readonly number[] }[] {
+interface LikelyJob {
+  readonly entry: JobEntry
+  /** Comparable between the jobs of one letter. */
+  readonly share: number
+  readonly places: readonly number[]
+}
+
+/** The jobs that the whole letter tells of, likeliest first: the more so, the better its words fit a phrase that leads there. */
+function likeliestJobs(jobEntries: JobEntries, told: JobTold, scored: readonly Scored[]): readonly LikelyJob[] {
   const fits = new Map(scored.map(({ entry }) => [entry.number, entry.fit]))
   return told.jobs.flatMap(({ problem, share, places }) => {
     const entries = jobEntries.get(problem) ?? []

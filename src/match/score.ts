@@ -60,8 +60,9 @@ export const WEIGHTS = {
   jobBesideTrouble: 0.6,
   /** A job that a whole letter asks for is offered from this share on. 0.2 to 0.5. */
   jobToldLeast: 0.25,
-  /** So many of the likeliest are looked at, and so many are kept when the phrases that they fit are weighed too. */
+  /** So many of the likeliest are looked at. */
   jobsLookedAt: 8,
+  /** So many of them are kept when the phrases that the words fit are weighed too. */
   jobsTold: 3,
   /** How much a phrase that fits wholly speaks for its job among those that a letter may ask for, in natural log odds. */
   jobToldByFit: 4,
@@ -147,7 +148,7 @@ export const WEIGHTS = {
   scopeLeast: 0.3,
   /**
    * A letter that is at least so likely to tell of a danger raises a red flag though no rule heard one. Of calm letters kept
-   * out of the fitting, most of them written to sound like danger, about one in forty does (`tests/bench/fit-dangers.ts`).
+   * out of the fitting, most of them written to sound like danger, about one in twenty does (`tests/bench/fit-dangers.ts`).
    */
   dangerTold: 0.74,
   /** The same for what is only asked about: a card too many is tiresome there, and one too few does no harm. */

@@ -26,8 +26,9 @@ interface Model {
 
 /**
  * Fits the weights of src/match/job-weights.ts on the letters of tests/match/letters, the tuning two thirds of the
- * development questions, the casebook, the phrases that lead to jobs and what each problem is, and on further files of letters named in ALSO (comma
- * between them). Prints what letters kept out of five fits were heard as; with --write the file is written.
+ * development questions, the casebook, the phrases that lead to jobs and what each problem is, and on further files of
+ * letters named in ALSO (comma between them). Prints what letters kept out of five fits were heard as; with --write the
+ * file is written.
  */
 async function fitJobs(): Promise<void> {
   const guide = await wholeGuide()
