@@ -18,7 +18,7 @@ describe('a problem named by its own name', () => {
 })
 
 describe('a plant that has no tree', () => {
-  it.each(['wallflower', 'bee balm', 'chokecherry', 'coreopsis', 'russian sage', 'tree fern', 'tomatillo', 'cedar of lebanon', 'butterfly bush'])('is heard as the unknown plant: %s', (plant) => {
+  it.each(['wallflower', 'bee balm', 'chokecherry', 'coreopsis', 'witch hazel', 'tree fern', 'tomatillo', 'cedar of lebanon', 'tamarisk'])('is heard as the unknown plant: %s', (plant) => {
     expect(heard(`my ${plant} has brown spots on the leaves`).hosts[0]?.host).toBe('unknown-plant')
   })
 
