@@ -1,4 +1,4 @@
-import type { Guide, Host, HostId, NodeName, ProblemId, Target } from '../guide/index.js'
+import { type Guide, type Host, type HostId, isJobHost, type NodeName, type ProblemId, type Target } from '../guide/index.js'
 import { type Meanings, readTerms, type Term } from './meanings.js'
 import type { Speech } from './languages/speech.js'
 import { tokenize } from './tokens.js'
@@ -138,15 +138,17 @@ function reachableProblems(guide: Guide, host: number, node: number): readonly n
 
 /**
  * Stems of the host's one-word names that say nothing about a complaint. A name that is also the name of one of its
- * problems ("bindweed" among the weeds) says a good deal.
+ * problems ("bindweed" among the weeds) says a good deal, unless the whole tree is called so: "clematis" in "clematis wilt".
  */
 function namesThatSayNothing(guide: Guide, host: Host, { stem }: Speech): ReadonlySet<string> {
   const problems = [...host.problems].flatMap((number) => guide.problems[number]?.name ?? [])
   const inProblems = (name: string): number => problems.filter((problem) => tokenize(problem).some(({ text }) => stem(text) === name)).length
+  const ownName = stem(tokenize(host.name).map(({ text }) => text).join(' '))
   return new Set([host.name, ...host.called].flatMap((name) => {
     const words = tokenize(name)
     const bare = stem(words[0]?.text ?? '')
     if (words.length !== 1) return []
+    if (bare === ownName && !isJobHost(guide, host)) return [bare]
     const times = inProblems(bare)
     return times > 0 && times <= Math.max(1, problems.length / 4) ? [] : [bare]
   }))

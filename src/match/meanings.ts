@@ -68,7 +68,7 @@ export function keyOf({ groups, speech }: Meanings, word: string): string {
  * "wont flower" meet, and neither meets "flowers" but weakly.
  */
 export function readTerms(meanings: Meanings, tokens: readonly Token[]): readonly Term[] {
-  const { stem, stopWords, negations, passesNegation, endsNegation } = meanings.speech
+  const { stem, stopWords, negations, deniesWithTo, passesNegation, endsNegation } = meanings.speech
   const terms: Term[] = []
   const stems = tokens.map(({ text }) => stem(text))
   let negating = 0
@@ -76,7 +76,7 @@ export function readTerms(meanings: Meanings, tokens: readonly Token[]): readonl
   for (let place = 0; place < tokens.length; place += 1) {
     const word = tokens[place]?.text ?? ''
     const exact = stems[place] ?? ''
-    if (negations.has(word)) {
+    if (negations.has(word) || (deniesWithTo.has(word) && tokens[place + 1]?.text === 'to')) {
       negating = NEGATION_REACH
       continue
     }

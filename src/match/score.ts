@@ -72,7 +72,7 @@ export const WEIGHTS = {
   /** Two jobs are offered among three from this share on. */
   jobToldPlainly: 0.6,
   /** A job comes before the best complaint from this share on. 0.5 to 0.85: trouble that is taken for a job costs more than a job that comes second. */
-  jobToldFirst: 0.75,
+  jobToldFirst: 0.8,
   /** From this share on it is no insect's or animal's question. */
   jobToldSurely: 0.85,
   /** What is left of a second job that a letter may ask for. 0.6 to 1. */

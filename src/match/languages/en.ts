@@ -11,7 +11,8 @@ export const ENGLISH: Speech = {
   jobLetters: JOB_WEIGHTS,
   stem, singular, stopWords: STOP_WORDS, everydayWords: ENGLISH_EVERYDAY_WORDS, silent: new Set(),
   negations: listed('no not never without wont cant cannot dont doesnt didnt isnt arent wasnt werent hasnt havent hadnt couldnt wouldnt neither nor none nothing'),
-  passesNegation: listed('find finding found spot spotted notice noticed detect any sign signs trace white grey gray black brown yellow green orange red pink purple pale dark'),
+  deniesWithTo: listed('yet refuse refuses refused refusing fail fails failed failing'),
+  passesNegation: listed('give gives gave given giving produce produces produced producing bear bears bore bearing single find finding found spot spotted notice noticed detect any sign signs trace white grey gray black brown yellow green orange red pink purple pale dark'),
   endsNegation: listed('but only just except because and so although though however'),
   names: {
     between: listed('a an the my our your his her their some that this old big large tall little small neighbours neighbors neighbour neighbor tiny miniature'),

@@ -31,6 +31,7 @@ export const SPANISH: Speech = {
   jobLetters: null,
   stem: remember(spanishStem), singular: spanishSingular, stopWords: both(STOP, ENGLISH.stopWords), everydayWords: ENGLISH.everydayWords, silent: STOP,
   negations: both(ENGLISH.negations, listed('no ni nunca jamas sin nada nadie ningun ninguna ninguno ningunos ningunas tampoco')),
+  deniesWithTo: new Set(),
   passesNegation: both(ENGLISH.passesNegation, listed('encuentro encontre encontrar encontramos hallo veo vemos noto rastro rastros senal senales')),
   endsNegation: both(ENGLISH.endsNegation, listed('pero sino solo excepto salvo porque y aunque asi pues')),
   names: {

@@ -17,6 +17,8 @@ export interface Speech {
   readonly silent: ReadonlySet<string>
   /** They deny what follows. */
   readonly negations: ReadonlySet<string>
+  /** They deny what follows once "to" stands after them: "refuses to flower", "has yet to give a single bloom". */
+  readonly deniesWithTo: ReadonlySet<string>
   /** Telling words that a negation reaches over: "cannot find any bugs", "no black spots". */
   readonly passesNegation: ReadonlySet<string>
   /** They end what a negation denies. */
