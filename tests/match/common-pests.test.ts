@@ -29,9 +29,10 @@ const NAMED: readonly (readonly [RegExp, readonly string[]])[] = [
 
 const AMONG_THREE: ReadonlySet<number> = new Set([0, 1, 2])
 
-/** How a plant is asked about: by its id, in plain words. */
+/** How a plant is asked about: by its id in plain words where it is called so, and a tree of many plants by the first of them. */
 function saidAs(host: Host): string {
-  return host.id === 'foliage-plant' ? 'philodendron' : host.id.replaceAll('-', ' ')
+  const plain = host.id.replaceAll('-', ' ')
+  return host.called.includes(plain) ? plain : host.called[0] ?? plain
 }
 
 /** Where the first complaint of this plant stands that may lead to the problem; -1 where none does. */

@@ -17,7 +17,7 @@ describe('the plant and the complaint together', () => {
     ['moss in the lawn under the apple tree', 'lawn'],
     ['white powder on my courgettes, they grow next to the tomatoes', 'squash'],
     ['white powder on my oregano, it grows next to the tomatoes', 'unknown-plant'],
-    ['my rock rose has yellow leaves', 'unknown-plant'],
+    ['my monkey puzzle has yellow leaves', 'unknown-plant'],
     ['my rose of sharon has yellow leaves', 'hibiscus'],
     ['the tomatoes are fine but the lettuce has holes', 'lettuce'],
     ['underneath my lettuce it is slimy', 'lettuce'],

@@ -16,7 +16,7 @@ describe('a letter of many words', () => {
       + 'What I wanted to ask about is the shrub by the door. I do not know what it is. Its leaves curl at the edges and some have dropped. We water it when we remember. Could it be saved?', 'unknown-plant'],
     ['My sister gave me three tomato plants in April and I put them in big pots on the patio with new compost, next to the herbs. We had a cold wet week and then sun every day, and I was away for some of it. '
       + 'Now the ones that are still green have a flat black patch at the bottom end. The beans in the bed behind are fine. Is it the soil, or have I given too much feed?', 'tomato'],
-    ['The forsythia that my father planted has always done well by the gate, whatever the winter was like, and the children pick from it for the school fair. This year there are hardly any flowers on it and I would like to know why that might be.', 'unknown-plant'],
+    ['The forsythia that my father planted has always done well by the gate, whatever the winter was like, and the children pick from it for the school fair. This year there are hardly any flowers on it and I would like to know why that might be.', 'flowering-shrub'],
   ])('is about its plant, not about the soil and weather in it: %s', (words, host) => {
     expect(hostOf(words)).toBe(host)
   })
@@ -26,7 +26,7 @@ describe('a letter of many words', () => {
     'Can you think of a tall narrow shrub that would hide me from the windows of the house behind? My garden is only a small yard.',
     'The bushes at the side of our house look poorly, what would you suggest?',
     'My xylosma lives in a pot in half shade and its buds fall before they open. I keep the soil damp and never wet. What does it want?',
-    'I planted a hellebore last winter and it did not live. What kind of soil should it have had?',
+    'I planted a tamarisk last winter and it did not live. What kind of soil should it have had?',
     'The fragrant daphne is in flower but a lot of its leaves are pale. Does it want manure, or feed for acid soil?',
   ])('is not about a window, a house, soil or a colour that stands beside its plant: %s', (words) => {
     expect(hostOf(words)).toBe('unknown-plant')
