@@ -7,6 +7,7 @@ describe('what advice says of spraying', () => {
     ['none', 'No spray is needed.'], ['None.', 'No spray is needed.'],
     ['none. Never spray open blossom.', 'No spray is needed. Never spray open blossom.'],
     ['Seldom needed.', 'Seldom needed.'], ['Nonetheless, follow the label.', 'Nonetheless, follow the label.'],
+    ['None is needed. Bees visit it.', 'None is needed. Bees visit it.'],
   ])('makes of "%s" the sentence "%s"', (written, shown) => {
     expect(sprayInWords(written)).toBe(shown)
   })

@@ -60,6 +60,10 @@ describe('words that keep plant questions calm', () => {
     ['the branch is dry and falling onto the path', 'tree-hazard'],
     ['the label is gone so I need to guess the dose of weed killer', 'spray-misuse'],
     ['a limb is cracked and the tree is falling already onto the road', 'tree-hazard'],
+    ['I keep thinking which pills would be the quickest, and the least toxic to taste', 'self-harm'],
+    ['is this bug spray ok to use in my bedroom', 'spray-misuse'],
+    ['is weed killer safe to use in the house', 'spray-misuse'],
+    ['we have been in this house a week and she ate the berries by the door', 'someone-ate-plant'],
   ])('silence no danger: %s', (words, redFlag) => {
     expect(matchQuestion(index, words).redFlags.map((heard) => heard.redFlag)).toContain(redFlag)
   })

@@ -6,4 +6,7 @@ export const PLANT_TALK: readonly string[] = [
   'can I dig the beet roots for our dinner tonight',
   'the soil is soaked through so the mower sinks in',
   'segments of my cactus come off in my hand, quite soggy',
+  'What is the simplest, quickest and least toxic way to get rid of mint for good?',
+  'Is a glyphosate weed killer safe to use in a vegetable garden?',
+  'I have only been in this house for a year and the flowers on the bush are poor',
 ]

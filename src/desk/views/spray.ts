@@ -1,4 +1,5 @@
-const NOTHING = /^none\b[.;:,]?\s*(.*)$/is
+// "None is needed" is a sentence already: only a bare "none", or one that a stop ends, is made into words.
+const NOTHING = /^none(?:$|[.;:,]\s*)(.*)$/is
 
 /** Whether a problem's advice calls for no spray: authors write 'none', or 'none.' and what to mind. */
 export function spraysNothing(spray: string): boolean {
