@@ -13,6 +13,16 @@ describe('the places offered for confirmation', () => {
     expect(offers[0]?.heard).toEqual(['black', 'spots'])
   })
 
+  it('leave out the list of a group of plants where one of them was named, and nothing that explains a name', () => {
+    const name = 'Border flower (hellebore, foxglove and others)'
+    const shown = (score: number, hostName: string) => offeredPlaces({
+      hosts: [{ host: 'flower', name: hostName, score, words: [heard('foxglove')] }], entries: [{ ...entry('flower', 'spots'), hostName }],
+    }).map(offer => offer.shortName)
+    expect(shown(1, name)).toEqual(['Border flower'])
+    expect(shown(0.5, name)).toEqual([name])
+    expect(shown(1, 'Plane tree (American sycamore)')).toEqual(['Plane tree (American sycamore)'])
+  })
+
   it('hold a plant that was named although no complaint of it fits', () => {
     const offers = offeredPlaces({ hosts: [{ host: 'maple', name: 'Maple', score: 1, words: [heard('maple')] }], entries: [entry('rose', 'spots')] })
     expect(offers.map(offer => [offer.host, offer.node])).toEqual([['rose', 'spots'], ['maple', null]])

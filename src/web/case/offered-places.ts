@@ -7,6 +7,8 @@ type HeardPlace = Pick<CaseView['place'], 'hosts' | 'entries'>
 export interface OfferedPlace {
   readonly host: string
   readonly hostName: string
+  /** The name as it is offered: without the list of its plants where one of them was plainly named. */
+  readonly shortName: string
   readonly node: string | null
   readonly phrase: string | null
   /** The asker's own words that led here. */
@@ -27,17 +29,22 @@ export function offeredPlaces(heard: HeardPlace, besideCard = false): readonly O
   const isGuessFarBelow = (entry: HeardPlace['entries'][number]): boolean =>
     best !== undefined && entry.score < best.score * FAR_BELOW && !hosts.some(host => host.host === entry.host)
   const fromEntries = entries.filter(entry => !isGuessFarBelow(entry)).slice(0, MOST_OFFERS).map((entry): OfferedPlace => ({
-    host: entry.host, hostName: entry.hostName, node: entry.node, phrase: entry.phrase, heard: saidOnce(entry.words),
+    host: entry.host, hostName: entry.hostName, shortName: shortName(hosts, entry.host, entry.hostName), node: entry.node, phrase: entry.phrase, heard: saidOnce(entry.words),
   }))
   const covered = new Set(fromEntries.map(offer => offer.host))
   const wholeTrees = hosts.filter(host => !covered.has(host.host)).map((host): OfferedPlace => ({
-    host: host.host, hostName: host.name, node: null, phrase: null, heard: saidOnce(host.words),
+    host: host.host, hostName: host.name, shortName: shortName(hosts, host.host, host.name), node: null, phrase: null, heard: saidOnce(host.words),
   }))
   // "When do I prune my hydrangea" is met with jobs; the hydrangea that was named must not be crowded out by them.
   const namedTree = wholeTrees.filter(offer => hosts.some(host => host.host === offer.host && host.host !== UNKNOWN_PLANT && host.score >= PLAINLY_NAMED)).slice(0, 1)
   const others = [...fromEntries, ...wholeTrees].filter(offer => !namedTree.includes(offer))
   const before = others.slice(0, MOST_OFFERS - namedTree.length)
   return [...before, ...namedTree, ...others.slice(before.length)].slice(0, MOST_OFFERS)
+}
+
+/** "Border flower (hellebore, foxglove, aster and others)" is long beside what was said; "Plane tree (American sycamore)" explains. */
+function shortName(hosts: HeardPlace['hosts'], id: string, name: string): string {
+  return hosts.some(({ host, score }) => host === id && score >= PLAINLY_NAMED) ? name.replace(/ \([^()]*,[^()]*\)$/u, '') : name
 }
 
 function plainlySaid({ hosts, entries }: HeardPlace): HeardPlace {

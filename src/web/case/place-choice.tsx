@@ -40,7 +40,7 @@ export function PlaceChoice({ view, service, disabled, headingRef, onSettle, onS
               <li key={`${offer.host}/${offer.node ?? ''}`}>
                 <button type="button" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'} aria-disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
                   {place === 0 && hearing === 'sure' && offers.length > 1 && view.place.hosts.some(host => host.host === offer.host) && <span class="kicker">{words.guess}</span>}
-                  <span class="offer-plant"><Told text={offer.hostName} /></span>
+                  <span class="offer-plant"><Told text={offer.hostName} shown={offer.shortName} /></span>
                   <span class="offer-trouble">{offer.phrase !== null ? <Told text={offer.phrase} /> : offers.length > 1 ? words.anything : words.tellNext}</span>
                   {offer.heard.length > 0 && (
                     <span class="offer-heard">{words.heard} {offer.heard.map((said, n) => <q key={n}>{said}</q>)}</span>

@@ -15,8 +15,12 @@ export const UntranslatedProvider = UntranslatedContext.Provider
  * A text of the guide. Where it is not in the language around it, it says in which it is, so that a reader that speaks
  * says it rightly (WCAG 2.2, 3.1.2).
  */
-export function Told({ text }: { readonly text: string }) {
-  return useContext(UntranslatedContext).has(text) ? <span lang={GUIDE_LANGUAGE}>{text}</span> : <>{text}</>
+export function Told({ text, shown = text }: {
+  readonly text: string
+  /** As much of the text as is to be shown. */
+  readonly shown?: string
+}) {
+  return useContext(UntranslatedContext).has(text) ? <span lang={GUIDE_LANGUAGE}>{shown}</span> : <>{shown}</>
 }
 
 /** Tells the language of a text of the guide where it is another than around it, for what holds no element of its own. */

@@ -28,7 +28,7 @@ export function PlainPlace({ view, hosts }: Pick<CasePage, 'view' | 'hosts'>) {
                 <input type="hidden" name="host" value={offer.host} />
                 <input type="hidden" name="node" value={offer.node ?? ''} />
                 <button type="submit" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'}>
-                  <span class="offer-plant"><Told text={offer.hostName} /></span>
+                  <span class="offer-plant"><Told text={offer.hostName} shown={offer.shortName} /></span>
                   <span class="offer-trouble">{offer.phrase !== null ? <Told text={offer.phrase} /> : offers.length > 1 ? words.anything : words.tellNext}</span>
                   {offer.heard.length > 0 && <span class="offer-heard">{words.heard} {offer.heard.map((said, n) => <q key={n}>{said}</q>)}</span>}
                 </button>
