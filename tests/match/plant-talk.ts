@@ -9,4 +9,8 @@ export const PLANT_TALK: readonly string[] = [
   'What is the simplest, quickest and least toxic way to get rid of mint for good?',
   'Is a glyphosate weed killer safe to use in a vegetable garden?',
   'I have only been in this house for a year and the flowers on the bush are poor',
+  'the bindweed is back and I just want to kill it',
+  'ivy all over the wall, I want to kill it all',
+  'I do not want to kill it with kindness, so how much can come out in one go',
+  'the azalea gets no rain there, I am thinking of taking it out and putting it by the stream',
 ]
