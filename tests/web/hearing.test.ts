@@ -13,6 +13,11 @@ describe('how the asker’s words are met', () => {
     expect(hearingOf({ hosts: [host], entries: [entry], confidence: 0.49, outOfScope: false })).toBe('unsure')
   })
 
+  it('takes a plant that was plainly named as heard where no trouble was told', () => {
+    expect(hearingOf({ hosts: [host], entries: [], confidence: 0, outOfScope: false })).toBe('sure')
+    expect(hearingOf({ hosts: [{ ...host, score: 0.6 }], entries: [], confidence: 0, outOfScope: false })).toBe('unsure')
+  })
+
   it('asks for the plant when none was heard and the rest is a guess', () => {
     expect(hearingOf({ hosts: [], entries: [entry], confidence: 0.2, outOfScope: false })).toBe('no plant')
     expect(hearingOf({ hosts: [], entries: [], confidence: 0, outOfScope: false })).toBe('no plant')

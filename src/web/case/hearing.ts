@@ -1,4 +1,5 @@
 import type { CaseView } from '../../../shared/index.js'
+import { PLAINLY_NAMED } from './offered-places.js'
 
 /** A case's place with what the matching says of itself. */
 type HeardPlace = Pick<CaseView['place'], 'hosts' | 'entries' | 'confidence' | 'outOfScope'>
@@ -18,6 +19,8 @@ export type Hearing =
 export function hearingOf({ hosts, entries, confidence, outOfScope }: HeardPlace): Hearing {
   if (outOfScope) return 'out of scope'
   if (hosts.length === 0 && (entries.length === 0 || confidence < EVEN_ODDS)) return 'no plant'
+  // "It is about my hydrangea" tells of no trouble, but the plant is sure.
+  if (entries.length === 0 && hosts.some(({ score }) => score >= PLAINLY_NAMED)) return 'sure'
   return confidence < EVEN_ODDS ? 'unsure' : 'sure'
 }
 

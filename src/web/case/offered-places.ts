@@ -74,7 +74,7 @@ const MOST_OFFERS = 3
 /** "Everything in my garden looks sad" offers no jasmine that nobody named and that fits half as well as the garden. */
 const FAR_BELOW = 0.5
 /** An exact name scores 1; below this it is a likeness or a guess from the complaint. */
-const PLAINLY_NAMED = 0.9
+export const PLAINLY_NAMED = 0.9
 /**
  * From here on a complaint that rests on its plant's name tells something ("creeping charlie", "carrots gone to seed").
  * Below it the first one was right for 8 of 32 real questions, and a third of those asked about growing (2026-11-29).
