@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { buildMatchIndex, matchQuestion } from '../../src/match/index.js'
+import { readTerms } from '../../src/match/meanings.js'
+import { tokenize } from '../../src/match/tokens.js'
 import { wholeGuide } from '../whole-guide.js'
 
 const index = buildMatchIndex(await wholeGuide())
+const isFlowerDenied = (words: string): boolean | undefined => readTerms(index.entries.meanings, tokenize(words)).find(({ exact }) => exact === 'flower')?.negated
 const firstOf = (words: string): string => {
   const [first] = matchQuestion(index, words).entries
   return first === undefined ? 'nothing' : `${first.host}/${first.node}`
@@ -19,8 +22,11 @@ describe('a flower or fruit that does not come', () => {
     expect(firstOf(words)).toBe(entry)
   })
 
-  it('is not denied by "yet" alone', () => {
-    expect(firstOf('bugs are eating the leaves and yet the clematis flowers')).not.toBe('clematis/flowers')
+  it('is denied by "yet" and "fails" only where "to" follows', () => {
+    expect(isFlowerDenied('it has yet to flower')).toBe(true)
+    expect(isFlowerDenied('it fails to flower')).toBe(true)
+    expect(isFlowerDenied('I am glad, yet it flowers')).toBe(false)
+    expect(isFlowerDenied('where all else fails it flowers')).toBe(false)
   })
 })
 
