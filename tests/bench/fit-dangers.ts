@@ -21,6 +21,8 @@ interface Letter {
   readonly must: readonly string[]
   readonly may: readonly string[]
   readonly weight: number
+  /** Red flags that a rule hears in it. */
+  readonly ruled: readonly string[]
   /** Signs and their values, by number. */
   readonly signs: readonly (readonly [number, number])[]
 }
@@ -50,7 +52,7 @@ async function fitDangers(): Promise<void> {
   const letter = (text: string, must: readonly string[], may: readonly string[], weight = 1): Letter => {
     const { signs, ruled } = letterSignsIn(index, text)
     const each = signShare(signs.length)
-    return { text, must, may, weight, signs: [...signs.map(({ name }) => [numberOf(name), each] as const), ...ruled.map((redFlag) => [numberOf(ruleSign(redFlag)), 1] as const)] }
+    return { text, must, may, weight, ruled, signs: [...signs.map(({ name }) => [numberOf(name), each] as const), ...ruled.map((redFlag) => [numberOf(ruleSign(redFlag)), 1] as const)] }
   }
   const all = [
     ...(await readLetters(...lettersElsewhere())).map(({ text, redFlags, redFlagsAllowed }) => letter(text, redFlags, redFlagsAllowed)),
@@ -95,7 +97,7 @@ function lettersOfLevel(letters: readonly Letter[], level: Level, kinds: readonl
   const ofLevel = (flags: readonly string[]): readonly string[] => flags.filter((flag) => kinds.includes(flag))
   return letters.flatMap((letter) => {
     const [must, may] = [ofLevel(letter.must), ofLevel(letter.may)]
-    return level === 'caution' && letter.must.length > must.length ? [] : [{ ...letter, must, may }]
+    return level === 'caution' && letter.must.length > must.length ? [] : [{ ...letter, must, may, ruled: ofLevel(letter.ruled) }]
   })
 }
 
@@ -127,6 +129,11 @@ function crossValidate(level: Level, letters: readonly Letter[], width: number, 
   for (const share of [0.005, 0.01, 0.02, 0.04]) {
     const least = byOdds[Math.floor(share * byOdds.length)] ?? 0
     process.stdout.write(`${level}: calm letters raised ${share}: from ${(1 / (1 + Math.exp(-least))).toFixed(3)} on, dangers ${dangers.filter(({ any }) => any > least).length} of ${dangers.length}\n`)
+  }
+  // What it would cost to take a rule's card back where the whole letter hardly tells of a danger.
+  for (const least of [0.02, 0.05, 0.1, 0.2, 0.3]) {
+    const unlikely = heard.filter(({ one, any }) => one.ruled.length > 0 && 1 / (1 + Math.exp(-any)) < least)
+    process.stdout.write(`${level}: a rule hears it, below ${least}: calm ${unlikely.filter(({ one }) => one.must.length === 0 && one.may.length === 0).length} of ${calm.filter(({ one }) => one.ruled.length > 0).length}, dangers ${unlikely.filter(({ one }) => one.must.length > 0).length} of ${dangers.filter(({ one }) => one.ruled.length > 0).length}\n`)
   }
   process.stdout.write(`${level}: kind right ${dangers.filter(({ one, kind }) => one.must.includes(kind)).length}, or allowed ${dangers.filter(({ one, kind }) => one.must.includes(kind) || one.may.includes(kind)).length}\n`)
   if (!process.argv.includes('--wrong')) return
