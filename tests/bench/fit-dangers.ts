@@ -152,7 +152,7 @@ async function secondCalm(): Promise<readonly string[]> {
 const SecondQuestion = z.looseObject({ text: z.string().min(1), danger: z.string().nullable() })
 
 /** They are hard: each was raised for nothing once. */
-const QUIET_WEIGHT = 10
+const QUIET_WEIGHT = 15
 
 const FOLDS = 5
 /** Signs of fewer letters are left out. */
