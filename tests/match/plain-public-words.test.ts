@@ -51,3 +51,17 @@ describe('words of harm and of taking that are said of plants too', () => {
     expect(heard(words).redFlags.length > 0 || heard(words).hosts[0]?.host === 'poison-plant').toBe(true)
   })
 })
+
+describe('a colour that is a flower\'s name too', () => {
+  it.each([
+    ['our pink cherry has two boughs with pure white blossom', 'cherry'],
+    ['my pink hydrangea has turned blue', 'hydrangea'],
+    ['the pink rose is dying', 'rose'],
+  ])('names no other plant: %s', (words, host) => {
+    expect(heard(words).hosts.map((one) => one.host)).toEqual([host])
+  })
+
+  it('is not taken for a misspelt pine', () => {
+    expect(heard('my pinks have gone brown in the middle').hosts.map((one) => one.host)).not.toContain('pine')
+  })
+})
