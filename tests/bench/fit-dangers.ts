@@ -1,7 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { z } from 'zod'
-import { buildMatchIndex, letterSignsIn, ruleSign, signShare } from '../../src/match/index.js'
+import { buildMatchIndex, letterSignsIn, ruleSign, shareOf, signShare } from '../../src/match/index.js'
 import { ERRANDS, LIKE_ERRANDS } from '../match/errands.js'
 import { lettersElsewhere, readLetters } from '../match/letters/read-letters.js'
 import { isHeldBack, readQuestions } from '../match/questions/read-questions.js'
@@ -128,11 +128,11 @@ function crossValidate(level: Level, letters: readonly Letter[], width: number, 
   const byOdds = calm.map(({ any }) => any).sort((a, b) => b - a)
   for (const share of [0.005, 0.01, 0.02, 0.04]) {
     const least = byOdds[Math.floor(share * byOdds.length)] ?? 0
-    process.stdout.write(`${level}: calm letters raised ${share}: from ${(1 / (1 + Math.exp(-least))).toFixed(3)} on, dangers ${dangers.filter(({ any }) => any > least).length} of ${dangers.length}\n`)
+    process.stdout.write(`${level}: calm letters raised ${share}: from ${shareOf(least).toFixed(3)} on, dangers ${dangers.filter(({ any }) => any > least).length} of ${dangers.length}\n`)
   }
   // What it would cost to take a rule's card back where the whole letter hardly tells of a danger.
   for (const least of [0.02, 0.05, 0.1, 0.2, 0.3]) {
-    const unlikely = heard.filter(({ one, any }) => one.ruled.length > 0 && 1 / (1 + Math.exp(-any)) < least)
+    const unlikely = heard.filter(({ one, any }) => one.ruled.length > 0 && shareOf(any) < least)
     process.stdout.write(`${level}: a rule hears it, below ${least}: calm ${unlikely.filter(({ one }) => one.must.length === 0 && one.may.length === 0).length} of ${calm.filter(({ one }) => one.ruled.length > 0).length}, dangers ${unlikely.filter(({ one }) => one.must.length > 0).length} of ${dangers.filter(({ one }) => one.ruled.length > 0).length}\n`)
   }
   process.stdout.write(`${level}: kind right ${dangers.filter(({ one, kind }) => one.must.includes(kind)).length}, or allowed ${dangers.filter(({ one, kind }) => one.must.includes(kind) || one.may.includes(kind)).length}\n`)

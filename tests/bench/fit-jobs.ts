@@ -1,6 +1,6 @@
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { buildMatchIndex, letterSignsIn, type MatchIndex, signShare } from '../../src/match/index.js'
+import { buildMatchIndex, letterSignsIn, type MatchIndex, shareOf, signShare } from '../../src/match/index.js'
 import { lettersElsewhere, readLetters } from '../match/letters/read-letters.js'
 import { isHeldBack, readQuestions } from '../match/questions/read-questions.js'
 import { wholeGuide } from '../match/small-guide.js'
@@ -96,7 +96,7 @@ function crossValidate(letters: readonly Letter[], width: number, jobs: readonly
   for (let fold = 0; fold < FOLDS; fold += 1) {
     const model = fit(letters.filter((_, at) => at % FOLDS !== fold), width, jobs)
     for (const one of heard.filter((each) => each.fold === fold)) {
-      one.share = 1 / (1 + Math.exp(-oddsOf(model.asks, one.one.asks)))
+      one.share = shareOf(oddsOf(model.asks, one.one.asks))
       one.best = [...model.kinds].map(([job, weights]) => ({ job, odds: oddsOf(weights, one.one.kinds) })).sort((a, b) => b.odds - a.odds).slice(0, 3).map(({ job }) => job)
     }
   }
