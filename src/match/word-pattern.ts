@@ -14,18 +14,21 @@ export interface Span {
 }
 
 /**
- * Many groups of word patterns, made ready to be looked for in one walk over a text. A pattern that stands in several
- * groups is looked for once.
+ * Many groups of word patterns, made ready to be looked for in one walk over a text: a tree of steps in which patterns
+ * that begin alike share their beginning, so that thousands of patterns with one first word cost no more than one.
  */
 export interface PatternIndex {
-  readonly byFirst: ReadonlyMap<string, readonly SharedPattern[]>
+  readonly root: Step
   /** Every word of every pattern, by group number. */
   readonly words: readonly ReadonlySet<string>[]
 }
 
-interface SharedPattern {
-  readonly pattern: WordPattern
-  readonly groups: readonly number[]
+/** A place in the tree: what has been heard so far of all patterns that begin so. */
+interface Step {
+  /** The steps that a word leads to. One word may be among the choices of several. */
+  readonly next: Map<string, Step[]>
+  /** Numbers of the groups with a pattern that ends here. */
+  readonly groups: number[]
 }
 
 /**
@@ -33,69 +36,92 @@ interface SharedPattern {
  * with `fillers` "kept" must be heard as they are written: "all of them" is then not heard in every "them".
  */
 export function buildPatternIndex(groups: readonly (readonly string[])[], fillers: 'passed over' | 'kept' = 'passed over'): PatternIndex {
-  const shared = new Map<string, { pattern: WordPattern; groups: number[] }>()
-  for (const [group, written] of groups.entries()) {
-    for (const words of new Set(written)) {
-      const so = shared.get(words)
-      const pattern = readPattern(words)
-      if (so === undefined) shared.set(words, { pattern: fillers === 'kept' ? pattern : withoutFillers(pattern), groups: [group] })
-      else so.groups.push(group)
-    }
-  }
-  const byFirst = new Map<string, SharedPattern[]>()
-  for (const one of shared.values()) {
-    for (const first of one.pattern[0] ?? []) {
-      const others = byFirst.get(first)
-      if (others === undefined) byFirst.set(first, [one])
-      else others.push(one)
-    }
-  }
+  const root: Step = { next: new Map(), groups: [] }
+  const following = new Map<Step, Map<string, Step>>()
   const words = groups.map(() => new Set<string>())
-  for (const one of shared.values()) for (const group of one.groups) for (const choices of one.pattern) for (const word of choices) words[group]?.add(word)
-  return { byFirst, words }
+  for (const [group, written] of groups.entries()) {
+    for (const one of written) {
+      const pattern = fillers === 'kept' ? readPattern(one) : withoutFillers(readPattern(one))
+      for (const choices of pattern) for (const word of choices) words[group]?.add(word)
+      const { groups: ending } = pattern.reduce((step, choices) => stepBy(following, step, choices), root)
+      if (pattern.length > 0 && !ending.includes(group)) ending.push(group)
+    }
+  }
+  return { root, words }
+}
+
+/** The step that a set of choices leads to, new where no pattern has led there yet. */
+function stepBy(following: Map<Step, Map<string, Step>>, from: Step, choices: ReadonlySet<string>): Step {
+  const known = following.get(from) ?? new Map<string, Step>()
+  following.set(from, known)
+  const key = [...choices].sort().join('/')
+  const there = known.get(key)
+  if (there !== undefined) return there
+  const step: Step = { next: new Map(), groups: [] }
+  known.set(key, step)
+  for (const word of choices) {
+    const others = from.next.get(word)
+    if (others === undefined) from.next.set(word, [step])
+    else others.push(step)
+  }
+  return step
 }
 
 /** Where each group is heard, in order of the first word; groups that are not heard are missing. Fillers between words are passed over. */
-export function findGroups(tokens: readonly Token[], { byFirst }: PatternIndex): ReadonlyMap<number, readonly Span[]> {
+export function findGroups(tokens: readonly Token[], { root }: PatternIndex): ReadonlyMap<number, readonly Span[]> {
   const found = new Map<number, Span[]>()
-  for (let first = 0; first < tokens.length; first += 1) {
-    for (const { pattern, groups } of patternsAt(byFirst, tokens[first])) {
-      const last = lastWordOf(pattern, tokens, first)
-      if (last === null) continue
-      for (const group of groups) {
-        const spans = found.get(group)
-        const before = spans?.[spans.length - 1]
-        if (spans === undefined) found.set(group, [{ first, last }])
-        else if (before?.first !== first || before.last !== last) spans.push({ first, last })
-      }
-    }
-  }
-  for (const spans of found.values()) spans.sort((a, b) => a.first - b.first || a.last - b.last)
+  for (const [first, token] of tokens.entries()) for (const step of stepsBy(root.next, token)) hear(found, tokens, step, first, first)
   return found
 }
 
-function lastWordOf(pattern: WordPattern, tokens: readonly Token[], first: number): number | null {
-  let at = first
-  for (const choices of pattern.slice(1)) {
-    at += 1
-    while (at < tokens.length && PASSING_WORDS.has(textAt(tokens, at)) && !isOneOf(choices, tokens[at])) at += 1
-    if (!isOneOf(choices, tokens[at])) return null
+/** Notes the patterns that end at a step, and follows those that go on. */
+function hear(found: Map<number, Span[]>, tokens: readonly Token[], { groups, next }: Step, first: number, last: number): void {
+  if (groups.length > 0) {
+    const span = { first, last }
+    for (const group of groups) note(found, group, span)
   }
-  return at
+  if (next.size === 0) return
+  // A choice is heard where it first stands; another may stand behind a filler that is itself a choice.
+  let heard: ReadonlySet<Step> = NO_STEPS
+  const end = Math.min(tokens.length, last + 1 + MOST_PASSED_OVER + 1)
+  for (let at = last + 1; at < end; at += 1) {
+    const token = tokens[at]
+    for (const step of stepsBy(next, token)) {
+      if (heard.has(step)) continue
+      heard = new Set([...heard, step])
+      hear(found, tokens, step, first, at)
+    }
+    if (!PASSING_WORDS.has(token?.text ?? '')) return
+  }
 }
 
-/** The patterns that begin with a word, however it may be read. */
-function patternsAt(byFirst: PatternIndex['byFirst'], token: Token | undefined): readonly SharedPattern[] {
-  const here = byFirst.get(token?.text ?? '') ?? NONE
+/** Keeps a group's spans in order, each once: two of its patterns may end at one word. Those that begin earlier are noted already. */
+function note(found: Map<number, Span[]>, group: number, span: Span): void {
+  const spans = found.get(group)
+  if (spans === undefined) {
+    found.set(group, [span])
+    return
+  }
+  let at = spans.length
+  for (let before = spans[at - 1]; before !== undefined && before.first === span.first && before.last >= span.last; before = spans[at - 1]) {
+    if (before.last === span.last) return
+    at -= 1
+  }
+  if (at === spans.length) spans.push(span)
+  else spans.splice(at, 0, span)
+}
+
+/** The steps that a word leads to, however it may be read. */
+function stepsBy(next: Step['next'], token: Token | undefined): readonly Step[] {
+  const here = next.get(token?.text ?? '') ?? NONE
   if (token?.also === undefined) return here
-  return [...new Set([...here, ...token.also.flatMap((word) => byFirst.get(word) ?? NONE)])]
+  return [...new Set([...here, ...token.also.flatMap((word) => next.get(word) ?? NONE)])]
 }
 
-function isOneOf(choices: ReadonlySet<string>, token: Token | undefined): boolean {
-  return token !== undefined && (choices.has(token.text) || (token.also !== undefined && token.also.some((word) => choices.has(word))))
-}
-
-const NONE: readonly SharedPattern[] = []
+const NONE: readonly Step[] = []
+const NO_STEPS: ReadonlySet<Step> = new Set()
+/** Nobody says so many fillers in a row, and a text of nothing else must not be walked over and over. */
+const MOST_PASSED_OVER = 6
 
 function readPattern(written: string): WordPattern {
   return written
@@ -107,8 +133,4 @@ function readPattern(written: string): WordPattern {
 function withoutFillers(steps: WordPattern): WordPattern {
   const kept = steps.filter((choices) => !isPassedOver(choices))
   return kept.length === 0 ? steps : kept
-}
-
-function textAt(tokens: readonly Token[], place: number): string {
-  return tokens[place]?.text ?? ''
 }

@@ -186,6 +186,8 @@ describe('any text at all', () => {
     ['emoji', '🌱'.repeat(10_000)],
     ['a rant', 'My toddler ate slugs and the tomatoe leafs have yelow spots, nobody has eaten the rose! '.repeat(300).slice(0, 20_000)],
     ['unknown words', Array.from({ length: 4_000 }, (_, i) => `tomx${i.toString(36)}yz`).join(' ').slice(0, 20_000)],
+    ['one little word', 'the '.repeat(5_000)],
+    ['little words between', 'my dog ate all of the '.repeat(1_000).slice(0, 20_000)],
     ['markup', '<script>alert("rose")</script>'.repeat(700).slice(0, 20_000)],
   ])('takes under 50 ms for 20,000 characters of %s', (_, question) => {
     const times = Array.from({ length: 7 }, () => {

@@ -101,6 +101,15 @@ describe('word patterns', () => {
     expect(find(['slugs/snails ate/chewed leaf'], 'snails saw the leaf')).toEqual([])
   })
 
+  it('passes over no more small words than anybody says in a row', () => {
+    expect(find(['ate leaf'], 'ate um like maybe some of the leaf')).toEqual([[0, 7]])
+    expect(find(['ate leaf'], `ate ${'the '.repeat(20)}leaf`)).toEqual([])
+  })
+
+  it('gives the places in order, each once, where patterns of a group begin or end alike', () => {
+    expect(find(['ate the leaf', 'ate leaf', 'ate', 'ate all/some leaf/leaves'], 'ate the leaf, ate all leaves')).toEqual([[0, 0], [0, 2], [3, 3], [3, 5]])
+  })
+
   it('does not pass over a word that changes what happened', () => {
     expect(find(['child ate'], 'child never ate')).toEqual([])
   })
