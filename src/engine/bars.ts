@@ -53,9 +53,9 @@ export const MOST_EXTRA_CHECKS = 5
 
 /** Most easy looks asked before a case that the tree hands over goes to a specialist … */
 export const MOST_LAST_LOOKS = 3
-/** … each expected to tell at least this many bits, while *something not listed here* has less than this share. Our judgement. */
+/** … each expected to tell at least this many bits, while the answers have not made the odds of *something not listed here* so many times what they were. Our judgement. */
 export const LEAST_LAST_LOOK_BITS = 0.2
-export const MOST_NOT_LISTED_FOR_LAST_LOOK = 0.3
+export const MOST_TURN_TO_NOT_LISTED = 8
 
 /** A problem with at least this share is concluded without another look … */
 export const NEEDS_NO_CONFIRMING = 0.95

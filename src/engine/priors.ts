@@ -24,7 +24,7 @@ export function logPriors(
     priors[row] = share
     sum += share
   })
-  const notListed = host.isOfAnyPlant ? NOT_LISTED_PRIOR_OF_ANY_PLANT : NOT_LISTED_PRIOR
+  const notListed = notListedPrior(host)
   const listed = sum === 0 ? 0 : (1 - notListed) / sum
   for (let row = 0; row < host.problems.length; row++) priors[row] = Math.log((priors[row] ?? 0) * listed)
   priors[host.problems.length] = sum === 0 ? 0 : Math.log(notListed)
@@ -32,6 +32,11 @@ export function logPriors(
   let total = 0
   complaint.forEach((weight, row) => { total += Math.exp(priors[row] ?? 0) * weight })
   return priors.map((prior, row) => prior + Math.log((complaint[row] ?? 1) / total))
+}
+
+/** Prior share, 0 to 1, of *something not listed here* on a host. */
+export function notListedPrior(host: Host): number {
+  return host.isOfAnyPlant ? NOT_LISTED_PRIOR_OF_ANY_PLANT : NOT_LISTED_PRIOR
 }
 
 /** How plausible a problem is in a month: 1 in season or when it has none, less beside it, least out of it. */

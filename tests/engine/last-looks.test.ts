@@ -19,16 +19,22 @@ function withAnswer(evidence: Evidence, { step }: Reading, answer: string): Evid
   return { ...evidence, findings: withFinding(evidence.findings, { check: step.check, answer, from: 'asked' }) }
 }
 
-/** Rose leaves with round spots, pale in the middle: the tree hands over, and black spot and rust stay likely. */
-function paleSpots(): Evidence {
-  const seen: Record<string, string> = { 'plant-part': 'leaves', 'leaf-change': 'spots or blotches', 'rose-spot-look': 'round, with a pale middle and a thin dark edge' }
-  let evidence = fromTheTop('rose')
+/** Answers of a case from the top of a host's tree, for as long as the tree asks. */
+function asTheTreeAsks(host: string, seen: Record<string, string>): Evidence {
+  let evidence = fromTheTop(host)
   for (;;) {
     const reading = readCase(guide, evidence, SETTING)
     if (reading.step.kind !== 'ask' || reading.step.by !== 'tree') return evidence
     evidence = withAnswer(evidence, reading, seen[reading.step.check] ?? NOT_SURE)
   }
 }
+
+/** Rose leaves with round spots, pale in the middle: the tree hands over, and black spot and rust stay likely. */
+function paleSpots(): Evidence {
+  return asTheTreeAsks('rose', { 'plant-part': 'leaves', 'leaf-change': 'spots or blotches', 'rose-spot-look': 'round, with a pale middle and a thin dark edge' })
+}
+
+const NO_NAME_AND_NO_HOLES = { 'plant-kind': 'a garden flower', 'which-flower': 'another one or I cannot tell', 'plant-part': 'leaves', 'leaf-change': 'holes or chewed edges', 'leaf-holes': 'no holes', 'leaf-underside': 'small insects or eggs' }
 
 describe('engine: the last looks before a specialist has the case', () => {
   it('are asked where the tree hands over and the likelier cause is still open', () => {
@@ -47,6 +53,22 @@ describe('engine: the last looks before a specialist has the case', () => {
   it('wait until more than one thing is known', () => {
     const hips = withAnswer(fromTheTop('rose'), readCase(guide, fromTheTop('rose'), SETTING), 'fruit')
     expect(readCase(guide, hips, SETTING).step.kind).toBe('hand-over')
+  })
+
+  it('are asked of a plant without a name too: what sits on it helps whoever reads the case', () => {
+    const { step } = readCase(guide, asTheTreeAsks('unknown-plant', NO_NAME_AND_NO_HOLES), SETTING)
+    expect(step).toMatchObject({ kind: 'ask', by: 'last look' })
+  })
+
+  it('are asked no more once the answers speak for something that is not listed', () => {
+    let evidence = asTheTreeAsks('unknown-plant', NO_NAME_AND_NO_HOLES)
+    const reading = readCase(guide, evidence, SETTING)
+    expect(reading.step).toMatchObject({ kind: 'ask', check: 'insects-seen' })
+    evidence = withAnswer(evidence, reading, 'beetles')
+    const { step, differential } = readCase(guide, evidence, SETTING)
+    expect(step.kind).toBe('hand-over')
+    // The odds of it, a third at first, are more than eight times that.
+    expect(differential.find(({ problem }) => problem === null)?.probability).toBeGreaterThan(8 / 11)
   })
 
   it('are easy, at most three, never where something grave is likely, and never change that the tree hands over, nor its words', () => {
