@@ -6,15 +6,16 @@ import { entropyBits } from './information.js'
 import { modelOfHost } from './model.js'
 import { logPriors } from './priors.js'
 import type { Random } from './random.js'
-import { makeCase, playCase } from './simulate.js'
+import { makeCase, playCase, type Played } from './simulate.js'
 
 /** How a host's tree and profiles do on cases made from the profiles themselves. */
 export interface HostReport {
   readonly host: string
   readonly problems: number
   readonly checks: number
+  /** Cases that all but `passedOn` is about: those that stayed with the host. */
   readonly cases: number
-  /** Share of cases that the tree led on to another host; all that follows is about the others. */
+  /** Share of the cases made that the tree led on to another host, which this report cannot judge. */
   readonly passedOn: number
   /** Mean checks asked by the authored tree alone. */
   readonly treeChecks: number
@@ -60,13 +61,21 @@ const NEXT_TO_NOTHING_BITS = 0.02
 /** Two problems are inseparable when no check's answers differ by more than this (total variation distance). */
 const SEPARATE_AT = 0.2
 
+/** Of a tree that leads on to others, so many cases are made for each one wanted before the report makes do with fewer. */
+const MOST_MADE = 10
+
 /**
  * Plays made-up cases of one host and reports what came of them.
- * @param cases how many to play; 2,000 and more give shares within about ±1.5 points
+ * @param cases how many to judge; 2,000 and more give shares within about ±1.5 points. A case that is led on to another
+ *   host is not judged, so more are made
  */
 export function reportHost(guide: Guide, host: Host, cases: number, random: Random): HostReport {
-  const all = Array.from({ length: cases }, () => playCase(guide, host, makeCase(guide, host, random)))
-  const played = all.filter(({ isPassedOn }) => !isPassedOn)
+  const played: Played[] = []
+  let made = 0
+  for (; played.length < cases && made < cases * MOST_MADE; made++) {
+    const one = playCase(guide, host, makeCase(guide, host, random))
+    if (!one.isPassedOn) played.push(one)
+  }
   const model = modelOfHost(guide, host)
   const bits = new Float64Array(host.checks.length)
   const times = new Float64Array(host.checks.length)
@@ -90,7 +99,7 @@ export function reportHost(guide: Guide, host: Host, cases: number, random: Rand
   const bins = reliabilityBins(played.map(({ claimed, leading, made }) => ({ claimed, isRight: leading === made.row })))
   const capacity = Math.max(0, ...model.checks.filter((_, place) => isAskable(place)).map(({ answers }) => Math.log2(answers)))
   return {
-    host: host.id, problems: host.problems.length, checks: host.checks.length, cases, passedOn: 1 - played.length / Math.max(1, cases),
+    host: host.id, problems: host.problems.length, checks: host.checks.length, cases: played.length, passedOn: 1 - played.length / Math.max(1, made),
     treeChecks: mean(played.map(({ treeChecks }) => treeChecks)),
     treeRight: mean(played.map(({ treeEnd, made }) => (treeEnd === made.row ? 1 : 0))),
     engineChecks: mean(played.map(({ asked }) => asked.length)),

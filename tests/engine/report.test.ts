@@ -3,6 +3,7 @@ import { drawTree, makeCase, playCase, reportHost, seededRandom } from '../../sr
 import { compileGuide } from '../../src/guide/index.js'
 import { treeAsYaml } from '../../src/cli/tree-yaml.js'
 import { lettuceFiles, lettuceGuide, TODAY } from '../guide/lettuce-world.js'
+import { wholeGuide } from '../whole-guide.js'
 
 const guide = lettuceGuide()
 const lettuce = guide.hosts[0]
@@ -29,6 +30,17 @@ describe('made-up cases', () => {
   it('end, each of them', () => {
     const random = seededRandom(5)
     for (let turn = 0; turn < 200; turn++) expect(playCase(guide, lettuce, makeCase(guide, lettuce, random)).asked.length).toBeLessThanOrEqual(12)
+  })
+})
+
+describe('the report of a host that leads on to others', () => {
+  it('judges as many cases as were wanted, of those that stay', async () => {
+    const whole = await wholeGuide()
+    const host = whole.hosts.find(({ isOfAnyPlant }) => isOfAnyPlant)
+    const report = host && reportHost(whole, host, 40, seededRandom(1))
+    expect(report?.cases).toBe(40)
+    // About four in five are led on.
+    expect(report?.passedOn).toBeGreaterThan(0.6)
   })
 })
 

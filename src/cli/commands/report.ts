@@ -10,7 +10,7 @@ export function reportCommand(): Command {
     .description('Play made-up cases of each host and report checks asked, accuracy, calibration and what to mend.')
     .argument('[host]', 'one host only')
     .option('--trees <dir>', 'folder that holds the guide', DEFAULT_TREES)
-    .option('--cases <number>', 'cases to make for each host', '2000')
+    .option('--cases <number>', 'cases to judge for each host', '2000')
     .option('--seed <number>', 'seed of the made-up cases', '1')
     .option('--json', 'as one JSON list')
     .action(async (only: string | undefined, options: { trees: string; cases: string; seed: string; json?: boolean }) => {
@@ -44,7 +44,7 @@ function lines(report: HostReport): string[] {
   const ratio = report.engineChecks / report.leastChecks
   return [
     `${report.host}: ${report.problems} problems, ${report.checks} checks, ${report.cases} made-up cases`,
-    ...(report.passedOn === 0 ? [] : [`  passed on         ${share(report.passedOn)} to another host's tree; the rest is about the others`]),
+    ...(report.passedOn === 0 ? [] : [`  passed on         ${share(report.passedOn)} of all made, to another host's tree; the rest is about those that stayed`]),
     `  checks asked      tree ${report.treeChecks.toFixed(2)}   engine ${report.engineChecks.toFixed(2)}   at least ${report.leastChecks.toFixed(2)} (${ratio.toFixed(2)} times; longest case ${report.longest})`,
     ...(ratio <= MOST_TIMES ? [] : [`  why more          a check asked tells ${report.bitsACheck.toFixed(2)} bits on average: plants with one trouble do not all look alike, and ${(100 * MISREAD_RATE).toFixed(0)} % of answers are taken to be misread`]),
     `  right             tree ${share(report.treeRight)}   engine's first ${share(report.accuracy)}   when concluded ${share(report.rightWhenConcluded)} of ${share(report.concluded)}   wrong and sure ${share(report.wrongAndSure)}`,
