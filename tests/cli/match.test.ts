@@ -31,6 +31,14 @@ describe('frondline match', { timeout: COMMAND_TIMEOUT_MS }, () => {
     expect(exit).toBe(1)
   })
 
+  it('takes one question as words, with or without quotes, and reads no input then', async () => {
+    for (const words of [['sap burned my skin'], ['sap', 'burned', 'my', 'skin']]) {
+      const { exit, out } = await runFrondline(['match', ...words, '--trees', folder.trees], { input: 'slugs' })
+      expect(exit).toBe(0)
+      expect(jsonLines(out)).toMatchObject([{ text: 'sap burned my skin', redFlags: ['sap-on-skin'] }])
+    }
+  })
+
   it('writes nothing for no input', async () => {
     expect(await runFrondline(['match', '--trees', folder.trees])).toEqual({ exit: 0, out: '', err: '' })
   })

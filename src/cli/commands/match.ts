@@ -8,14 +8,15 @@ import { notice, print } from '../terminal.js'
 
 const JsonLine = z.object({ text: z.string() })
 
-/** `frondline match`: reads questions, one a line, and writes what was heard in each as one JSON line. */
+/** `frondline match`: takes a question as words, or reads questions, one a line, and writes what was heard in each as one JSON line. */
 export function matchCommand(): Command {
   return new Command('match')
-    .description('Read questions from standard input, one a line (plain, or JSON with "text"), and write what was heard as JSON lines.')
+    .description('Write what is heard in a question as one JSON line; without a question, read them from standard input, one a line (plain, or JSON with "text").')
+    .argument('[question...]', 'the asker\'s words')
     .option('--trees <dir>', 'folder that holds the guide', DEFAULT_TREES)
     .option('--language <tag>', 'language the questions are asked in, such as es (default: the guide\'s own)')
-    .addHelpText('after', '\nExamples:\n  echo "white powder on my rose leaves" | frondline match\n  frondline match < questions.jsonl\n  echo "manchas negras en el rosal" | frondline match --language es')
-    .action(async ({ trees, language }: { trees: string; language?: string }) => {
+    .addHelpText('after', '\nExamples:\n  frondline match "white powder on my rose leaves"\n  frondline match < questions.jsonl\n  echo "manchas negras en el rosal" | frondline match --language es')
+    .action(async (question: string[], { trees, language }: { trees: string; language?: string }) => {
       const guide = await requireGuide(trees)
       const asked = language === undefined ? guide : guideIn(guide, language)
       if (asked === guide && language !== undefined && language.toLowerCase().split('-')[0] !== guide.language) {
@@ -24,6 +25,10 @@ export function matchCommand(): Command {
         return
       }
       const index = buildMatchIndex(asked)
+      if (question.length > 0) {
+        print(JSON.stringify(matchLine(index, question.join(' '))))
+        return
+      }
       if (process.stdin.isTTY) notice('Type a question and press Enter. End with Ctrl-D.')
       let number = 0
       for await (const line of createInterface({ input: process.stdin, crlfDelay: Infinity })) {
