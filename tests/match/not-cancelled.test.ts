@@ -79,3 +79,25 @@ describe('words of danger in a plant question', () => {
     expect(matchQuestion(index, words).redFlags.filter(({ level }) => level === 'emergency')).toEqual([])
   })
 })
+
+describe('somebody who may hurt himself', () => {
+  it.each([
+    'I think my son wants to hurt himself, he keeps asking about yew',
+    'she said she would hurt herself if the garden goes',
+    'my brother talks of harming himself since the nursery closed',
+    'I want to poison myself, which of the berries would do it',
+    'I have been meaning to poison myself for a while now',
+  ])('is met with a human voice: %s', (words) => {
+    expect(matchQuestion(index, words).redFlags.map(({ redFlag }) => redFlag)).toEqual(['self-harm'])
+  })
+
+  it.each([
+    'my husband took a chain saw to the old ash, I am afraid he might hurt himself or our property',
+    'my dad is 80 and goes up the ladder to do the wisteria, he will hurt himself one day',
+    'she hurt herself on the thorns of the berberis',
+    'I am nearly positive they are blueberries but I also do not want to poison myself, can I eat them',
+    'are these chanterelles, I am scared of poisoning myself',
+  ])('is no such thing beside a saw, a ladder or thorns, nor where somebody is careful: %s', (words) => {
+    expect(matchQuestion(index, words).redFlags.map(({ redFlag }) => redFlag)).not.toContain('self-harm')
+  })
+})
