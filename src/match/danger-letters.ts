@@ -19,8 +19,9 @@ type FindRedFlag = (id: string) => RedFlag | null
 
 /**
  * The red flags of a letter: those that the rules heard, and those that it tells of as letters of danger do though no rule
- * heard them, for whoever is frightened seldom says it in the words that a rule foresaw. What a rule heard is never taken
- * back.
+ * heard them, for whoever is frightened seldom says it in the words that a rule foresaw. The only emergency that a rule
+ * heard is never taken back; beside a likelier one, one of which the letter as a whole says next to nothing is ("my horse
+ * has eaten laurel": nobody else ate).
  * @param ruled what the rules have heard
  */
 export function weighDangers(weights: DangerWeights, letter: WeighedLetter, ruled: readonly HeardRedFlag[], redFlagOf: FindRedFlag): readonly HeardRedFlag[] {
@@ -36,10 +37,13 @@ function weighLevel({ any, kinds }: LevelWeights, level: RedFlag['level'], lette
   const ruled = heard.filter((flag) => flag.level === level)
   const danger = shareOf(leaning(any, signs, facts))
   const isTold = danger >= (level === 'emergency' ? WEIGHTS.dangerTold : WEIGHTS.cautionTold)
+  const isOneOfSeveral = level === 'emergency' && ruled.length > 1
   // Beside what asks to stop everything else nothing is guessed.
-  if (!isTold || ruled.some(({ redFlag }) => redFlagOf(redFlag)?.then === 'stop')) return ruled
+  if ((!isTold && !isOneOfSeveral) || ruled.some(({ redFlag }) => redFlagOf(redFlag)?.then === 'stop')) return ruled
   const each = [...kinds].map(([redFlag, weights]) => ({ redFlag, weights, share: shareOf(leaning(weights, signs, facts)) })).sort((a, b) => b.share - a.share)
   const all = each.reduce((sum, { share }) => sum + share, 0)
+  const kept = isOneOfSeveral ? likelyEnough(ruled, new Map(each.map(({ redFlag, share }) => [redFlag, share / all]))) : ruled
+  if (!isTold) return kept
   const told = each.flatMap(({ redFlag, weights, share }, place) => {
     const flag = redFlagOf(redFlag)
     if (flag === null || ruled.some((one) => one.redFlag === redFlag)) return []
@@ -48,7 +52,14 @@ function weighLevel({ any, kinds }: LevelWeights, level: RedFlag['level'], lette
     if (flag.then === 'stop' && (danger < WEIGHTS.dangerToldAlone || share / all < WEIGHTS.dangerKindAlone)) return []
     return [{ redFlag: flag.id, level: flag.level, words: tellingWords(any, weights, letter) }]
   })
-  return [...ruled, ...told]
+  return [...kept, ...told]
+}
+
+/** The red flags that rules heard, without those that have hardly a share of the danger; the likeliest always stays, and so does one of which no letter tells. */
+function likelyEnough(ruled: readonly HeardRedFlag[], shares: ReadonlyMap<string, number>): readonly HeardRedFlag[] {
+  const partOf = ({ redFlag }: HeardRedFlag): number => shares.get(redFlag) ?? 1
+  const most = Math.max(...ruled.map(partOf))
+  return ruled.filter((flag) => partOf(flag) >= Math.min(most, WEIGHTS.dangerKeptBeside))
 }
 
 /** The words that spoke most for it, in the asker's order: none too small to say anything, where there are others. */

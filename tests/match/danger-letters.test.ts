@@ -41,12 +41,23 @@ describe('dangers told by a whole letter', () => {
     expect(heardIn(SIGNS.filter(({ name }) => name !== 'pale' && name !== 'chewed')).map(({ redFlag }) => redFlag)).toEqual(['asked'])
   })
 
-  it('never take back what a rule heard, and guess nothing beside what asks to stop', () => {
+  it('never take back the only emergency that a rule heard, nor one that asks to stop, nor a caution, and guess nothing beside what asks to stop', () => {
     expect(heardIn(SIGNS, ['sap']).map(({ redFlag }) => redFlag)).toEqual(['sap', 'ate'])
     expect(heardIn(SIGNS, ['breath']).map(({ redFlag }) => redFlag)).toEqual(['breath'])
     fc.assert(fc.property(fc.subarray([...FLAGS.keys()]), fc.subarray(SIGNS), (ruled, signs) => {
-      expect(heardIn(signs, ruled).map(({ redFlag }) => redFlag)).toEqual(expect.arrayContaining(ruled))
+      const heard = heardIn(signs, ruled).map(({ redFlag }) => redFlag as string)
+      const emergencies = ruled.filter((id) => FLAGS.get(id)?.level === 'emergency')
+      if (emergencies.length < 2 || ruled.includes('breath')) expect(heard).toEqual(expect.arrayContaining(ruled))
+      else expect(heard).toEqual(expect.arrayContaining(ruled.filter((id) => !emergencies.includes(id))))
+      if (emergencies.length > 0) expect(heard.some((id) => emergencies.includes(id))).toBe(true)
     }))
+  })
+
+  it('lose one that a rule heard beside another of which the letter tells far more', () => {
+    // Worked by hand, 7 signs that count 1 each: ate 1 / (1 + e^-3) = 0.953, sap 1 / (1 + e^3) = 0.047, breath 1 / (1 + e^3) = 0.047;
+    // of 1.047 in all sap has 0.045, below a twentieth. Without the signs ate has 0.5, sap 0.047 and breath 0.018: sap has 0.084.
+    expect(heardIn(SIGNS, ['ate', 'sap']).map(({ redFlag }) => redFlag)).toEqual(['ate'])
+    expect(heardIn([], ['ate', 'sap']).map(({ redFlag }) => redFlag)).toEqual(['ate', 'sap'])
   })
 })
 
