@@ -9,7 +9,7 @@ import type { Term } from './meanings.js'
 import { tidyScore, WEIGHTS } from './score.js'
 import { subjectFeatures, type SubjectFeatures } from './subject-features.js'
 import { A_PLANT, isToldOf, type OwnWords, SUBJECTS, subjectShares } from './subjects.js'
-import type { Token } from './tokens.js'
+import { tokenize, type Token } from './tokens.js'
 import { type CaseEars, likenessToCases } from './worked-cases.js'
 
 /** The plants and complaints heard, best first. */
@@ -93,10 +93,16 @@ export function hearPlace(
   const shares = subjectShares(subject.features, subject.own)
   const job = subject.troubled ? WEIGHTS.jobBesideTrouble : 1
   const byHost = hostShares(settling, named, otherPlant, shares)
-  const shareOf = (host: string): number => (ears.jobs.hosts.has(host) ? job : byHost(host))
-  const byWords = fitting.map((entry) => ({ entry, score: entry.fit * shareOf(entry.node.host) }))
+  const sheets = poisonSheets(ears, subject, shares)
+  const shareOf = (entry: FittingEntry): number => {
+    const { host } = entry.node
+    if (ears.jobs.hosts.has(host)) return job
+    if (sheets.has(entry)) return settling.find((one) => one.host === host)?.score ?? 1
+    return byHost(host) * (host === POISONS && sheets.size > 0 ? WEIGHTS.poisonsBesideSheet : 1)
+  }
+  const byWords = fitting.map((entry) => ({ entry, score: entry.fit * shareOf(entry) }))
   // Judged by the words alone: a complaint that they fit is not lost because worked cases speak for another.
-  const fits = (entry: FittingEntry): boolean => entry.fit * shareOf(entry.node.host) >= WEIGHTS.entryLeast
+  const fits = (entry: FittingEntry): boolean => entry.fit * shareOf(entry) >= WEIGHTS.entryLeast
   const inCases = bestFirst(asInCases(ears, terms, except, byWords))
   const scored = told.jobs.length > 0 ? bestFirst(withJobsTold(ears, told, inCases))
     : bestFirst(inCases.map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one)))
@@ -216,6 +222,16 @@ function mostLikely({ settling, own, features }: HeardSubject, shares: ReadonlyM
   return subject
 }
 
+/**
+ * The entries of a named plant's own sheet on poison, where whether it is poisonous is likeliest asked: it comes before the
+ * tree for all plants, unless that one knows the very plant.
+ */
+function poisonSheets({ kinds }: PlaceEars, { own, features, settling, fitting }: HeardSubject, shares: ReadonlyMap<string, number>): ReadonlySet<FittingEntry> {
+  if ((shares.get(POISONS) ?? 0) <= (shares.get(A_PLANT) ?? 0) || !features.has('plant') || (own.get(POISONS)?.name ?? 0) > 0) return new Set()
+  const isOfPoison = (phrase: string): boolean => hearKinds(kinds, tokenize(phrase), new Set()).has('poison')
+  return new Set(fitting.filter(({ node, phrase }) => settling.some(({ host }) => host === node.host) && isOfPoison(phrase)))
+}
+
 /** The host id of the tree for soil, water and weather. */
 const CONDITIONS = 'garden-conditions'
 
@@ -292,6 +308,9 @@ function rankHosts(
   const bestOf = new Map<string, number>()
   for (const { entry, score } of scored) bestOf.set(entry.node.host, Math.max(bestOf.get(entry.node.host) ?? 0, score))
   const settled = new Map<string, NamedHost>(settling.map((host) => [host.host, host]))
+  // "A shrub in our front yard": the shrub is in question, though nobody says which.
+  const isOfSomePlant = settling.length === 0 && named.some(({ host }) => host === UNKNOWN_PLANT)
+  const isMereGround = ({ score }: NamedHost): boolean => isOfSomePlant && score === WEIGHTS.hostGround
   const ranked = named
     .map((host) => settled.get(host.host) ?? host)
     // The plant of the story is named again and again, which its score, at most 1, no longer shows.
@@ -299,7 +318,7 @@ function rankHosts(
       ...host, rank: host.score * (1 - WEIGHTS.hostByComplaint) + WEIGHTS.hostByComplaint * (bestOf.get(host.host) ?? 0)
         + WEIGHTS.hostAgain * Math.min(3, host.words.length - 1),
     }))
-    .sort((a, b) => b.rank - a.rank || a.at - b.at || a.number - b.number)
+    .sort((a, b) => Number(isMereGround(a)) - Number(isMereGround(b)) || b.rank - a.rank || a.at - b.at || a.number - b.number)
   // Beside a red flag no plant is guessed: the words are about something else.
   const unsaid = inDanger ? [] : hostUnsaid(settling, scored, bestOf, ears.jobs.hosts)
   const hosts = [...unsaid.map(({ entry, score }) => ({

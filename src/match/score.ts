@@ -81,6 +81,8 @@ export const WEIGHTS = {
   subjectDespitePlant: 0.62,
   /** A subject that is not named comes before the plant of a job that is asked for when it is at least this likely. */
   subjectDespiteJob: 0.8,
+  /** What the tree for poisons keeps beside a named plant's own sheet on poison. 0.5 to 0.9. */
+  poisonsBesideSheet: 0.7,
   /** A subject is offered where it is at least this likely. */
   subjectOffered: 0.1,
   /** What is left of a real host's entry when no host is named: the unknown plant's equal entry comes first. */

@@ -24,6 +24,9 @@ describe('the plant and the complaint together', () => {
     ['underneath my lettuce it is slimy', 'lettuce'],
     ['Rhytisma on every leaf', 'maple'],
     ['molehills!', 'lawn'],
+    ['the shrub in our front yard has gone brown inside', 'unknown-plant'],
+    ['brown patches in the front yard', 'lawn'],
+    ['a nest of yellow jackets in the ground by my front steps', 'insect-found'],
   ])('takes "%s" for a question about %s', (words, host) => {
     expect(hostOf(words)).toBe(host)
   })
@@ -32,6 +35,17 @@ describe('the plant and the complaint together', () => {
     const node = (words: string): string => match(words).entries.slice(0, 2).map(({ node: name }) => name).join(' ')
     expect(node('rose buds smothered in plant lice')).toMatch(/curl-bugs|bud-look/u)
     expect(node('downy stuff on the apple bark')).toMatch(/wool|bark/u)
+  })
+
+  it.each([
+    // The plant's own sheet where it has one; else the tree for all poisons.
+    ['is lantana poisonous', 'warm-shrub/eating'],
+    ['is foxglove poisonous to dogs', 'border-flower/eating'],
+    ['is rhubarb leaf poisonous', 'poison-plant/taken'],
+    ['what plants are poisonous to dogs', 'poison-plant/taken'],
+  ])('starts %s at %s', (words, entry) => {
+    const [first] = match(words).entries
+    expect(`${first?.host}/${first?.node}`).toBe(entry)
   })
 
   it('tells "never flowers" from "flowers"', () => {
