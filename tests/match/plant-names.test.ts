@@ -61,6 +61,29 @@ describe('short names', () => {
     expect(hostOf(`the leaves of my ${plant} have gone brown`)).toBe('unknown-plant')
   })
 
+  it.each([
+    ['my ginger has brown leaves', 'other-vegetable'], ['my pinks have gone bare in the middle', 'bedding-flower'], ['vinca all wilting after rain', 'bedding-flower'],
+    ['my fern has brown tips', 'garden-fern'], ['fern in the bathroom has brown tips', 'flowering-pot-plant'], ['bamboo has white spots on the leaves', 'ornamental-grass'],
+    ['lime tree in my conservatory is dropping its leaves', 'citrus'], ['fruit on my lime tree goes yellow', 'citrus'], ['the lime tree drips on my car', 'linden'],
+    ['poppies have white powder on them', 'border-flower'], ['evening primrose flopping', 'border-flower'], ['milk weed covered in aphids', 'border-flower'],
+    ['california poppies rotting', 'bedding-flower'], ['gerbera daisy wilting', 'flowering-pot-plant'], ['african daisy wilting', 'bedding-flower'],
+    ['mallow has rust', 'hollyhock'], ['rose mallow not flowering', 'hibiscus'], ['medlar fruit is hard', 'pear'], ['quince against the wall, no flowers, japonica', 'flowering-shrub'],
+    ['trumpet vine leaves pale', 'flowering-shrub'], ['angels trumpet has yellow leaves', 'southern-shrub'], ['serviceberry leaves turning red', 'garden-tree'],
+    ['papaya leaves yellow', 'warm-fruit'], ['glads with streaks', 'summer-bulb'], ['freesias lying down', 'summer-bulb'],
+  ])('that came late to the guide lead to their kin: %s', (words, host) => {
+    expect(hostOf(words)).toBe(host)
+  })
+
+  it.each([
+    ['ginger cat digging my seedlings', 'other-vegetable'], ['our ginger tom sprays the lavender', 'other-vegetable'], ['pink hydrangea not flowering', 'bedding-flower'],
+    ['spots turn pink and the leaves fall', 'bedding-flower'], ['fern-like leaves on a weed', 'garden-fern'], ['the ferns of the asparagus have orange dust', 'garden-fern'],
+    ['bamboo cane through my tomato', 'ornamental-grass'], ['tied to a bamboo stake and the stem snapped', 'ornamental-grass'], ['bamboo coming under the fence', 'ornamental-grass'],
+    ['black specks like poppy seed on the roots of my onions', 'border-flower'], ['our dog poppy dug up the lawn', 'border-flower'],
+    ['periwinkle blue hydrangea has gone pink', 'border-flower'], ['put lime on the lawn and now it is yellow', 'citrus'], ['marshmallow leaves', 'hollyhock'],
+  ])('are not heard in other talk: %s', (words, host) => {
+    expect(matchQuestion(index, words).hosts.map((heard) => heard.host)).not.toContain(host)
+  })
+
   it('step back when an old or a large one only stands near', () => {
     expect(hostOf('the hydrangea by a huge mature maple has limp leaves')).toBe('hydrangea')
   })

@@ -27,7 +27,7 @@ describe('a letter of many words', () => {
     'The bushes at the side of our house look poorly, what would you suggest?',
     'My xylosma lives in a pot in half shade and its buds fall before they open. I keep the soil damp and never wet. What does it want?',
     'I planted a sea buckthorn last winter and it did not live. What kind of soil should it have had?',
-    'The fragrant trumpet vine is in flower but a lot of its leaves are pale. Does it want manure, or feed for acid soil?',
+    'The fragrant akebia is in flower but a lot of its leaves are pale. Does it want manure, or feed for acid soil?',
   ])('is not about a window, a house, soil or a colour that stands beside its plant: %s', (words) => {
     expect(hostOf(words)).toBe('unknown-plant')
   })
