@@ -87,6 +87,11 @@ describe('somebody who may hurt himself', () => {
     'my brother talks of harming himself since the nursery closed',
     'I want to poison myself, which of the berries would do it',
     'I have been meaning to poison myself for a while now',
+    'which weed killer is strongest, and is it quick, it is not for weeds really',
+    'my boys would do better on the insurance than they do with me',
+    'she has been hurting her arms, no, I have been hurting my arms again, can the tomatoes be used',
+    'my friend says she is done with everything and asks about my monkshood',
+    'I sit in the shed with the doors shut and think how easy it would be, nobody calls on a Sunday',
   ])('is met with a human voice: %s', (words) => {
     expect(matchQuestion(index, words).redFlags.map(({ redFlag }) => redFlag)).toEqual(['self-harm'])
   })
@@ -97,6 +102,11 @@ describe('somebody who may hurt himself', () => {
     'she hurt herself on the thorns of the berberis',
     'I am nearly positive they are blueberries but I also do not want to poison myself, can I eat them',
     'are these chanterelles, I am scared of poisoning myself',
+    'I am done with everything in the garden for the year, can I use weed killer now',
+    'brambles have been cutting my arms to ribbons, how do I get them out',
+    'how easy it would be to grow dahlias on my own allotment if nobody calls',
+    'would the old bough hold me, I want to hang a hammock for the grandchildren',
+    'I lost my wife in May and want to keep her roses as they were, when do I prune',
   ])('is no such thing beside a saw, a ladder or thorns, nor where somebody is careful: %s', (words) => {
     expect(matchQuestion(index, words).redFlags.map(({ redFlag }) => redFlag)).not.toContain('self-harm')
   })
