@@ -1,7 +1,10 @@
 import Fuse from 'fuse.js'
 import MiniSearch from 'minisearch'
 import type { Guide } from '../../src/guide/index.js'
+import { buildEntryPhrases } from '../../src/match/entry-phrases.js'
 import { buildMatchIndex, type MatchIndex, matchQuestion } from '../../src/match/index.js'
+import { speechOf } from '../../src/match/languages/index.js'
+import { buildMeanings } from '../../src/match/meanings.js'
 import type { Answered } from './match-measure.js'
 
 /** One way of matching, made ready for a guide. */
@@ -73,6 +76,6 @@ function docsOf(guide: Guide): readonly Doc[] {
 
 /** What each entry can lead to, as our index has it: the searches are measured on finding it, not on walking trees. */
 function problemsOf(guide: Guide): ReadonlyMap<string, readonly string[]> {
-  const { nodes } = buildMatchIndex(guide).entries.phrases
+  const { nodes } = buildEntryPhrases(guide, buildMeanings(guide.layWords, speechOf(guide)))
   return new Map(nodes.map(({ host, node, problems }) => [`${host}/${node}`, problems]))
 }
