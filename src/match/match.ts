@@ -17,6 +17,7 @@ import { buildLetterEars, type LetterEars, letterSigns, pairSigns } from './lett
 import type { LetterSign } from './letter-weights.js'
 import { buildMeanings, readTerms } from './meanings.js'
 import { type HeardSubject, hearPlace, hearSubject, type PlaceEars } from './place.js'
+import { buildProblemTexts, type ProblemTexts } from './problem-texts.js'
 import { buildProblemWords } from './problem-words.js'
 import { buildRedFlagEars, hearRedFlags, type RedFlagEars } from './red-flags.js'
 import { buildScopeEar, isOutOfScope, type ScopeEar, type ScopeSigns, scopeSigns } from './scope.js'
@@ -38,6 +39,7 @@ export interface MatchIndex {
   readonly jobs: JobEars
   readonly jobEntries: JobEntries
   readonly cases: CaseEars
+  readonly texts: ProblemTexts
   /** Words that are right as they stand and so are never respelled. */
   readonly knownWords: ReadonlySet<string>
   readonly said: SaidAnswers
@@ -54,15 +56,16 @@ export function buildMatchIndex(guide: Guide): MatchIndex {
   const redFlags = buildRedFlagEars(guide)
   const kinds = buildKindEars(guide.layWords, speech)
   const jobs = buildJobEars(guide, speech)
+  const letters = buildLetterEars(guide, meanings, kinds)
   return {
     speech, redFlags, dangerSpelling: buildDangerSpelling(redFlags),
-    letters: buildLetterEars(guide, meanings, kinds),
+    letters,
     redFlagsById: new Map(guide.redFlags.map((redFlag) => [redFlag.id, redFlag])),
     hostNames: buildHostNames(guide, speech),
     entries: { meanings, phrases, problems, scratch: makeScratch(phrases, problems), spell: buildSpeller([...phrases.words, ...meanings.groups.keys()]) },
     kinds,
     jobs, jobEntries: buildJobEntries(guide, phrases, jobs.hosts),
-    cases: buildCaseEars(guide, meanings),
+    cases: buildCaseEars(guide, meanings), texts: buildProblemTexts(guide, letters, phrases),
     knownWords: knownWords(guide, speech),
     said: buildSaidAnswers(guide, meanings),
     scope: buildScopeEar(guide.layWords),
@@ -84,13 +87,13 @@ export function matchQuestion(index: MatchIndex, words: string, except: string |
   const terms = readTerms(index.entries.meanings, weighed)
   const told = redFlags.some(isEmergency) ? NO_JOB_TOLD : hearJob(index, tokens, signs)
   const danger = redFlags.some(isEmergency) ? 'emergency' : redFlags.length > 0 ? 'caution' : 'none'
-  const { subject, wordsFit, ...place } = hearPlace(placeEars(index), words, weighed, terms, isWord, danger, told, except)
+  const { subject, wordsFit, told: asked, ...place } = hearPlace(placeEars(index), words, weighed, terms, isWord, danger, told, firstOf(signs), except)
   return {
     redFlags, ...place,
     // Beside an emergency nothing is filled in: the words tell of the danger.
     findings: redFlags.some(isEmergency) ? [] : hearFindings(index.said, words, weighed, terms, index.hostNumbers.get(findingsHost(place)) ?? -1),
-    confidence: confidenceIn(place, index.jobs.hosts, told),
-    outOfScope: redFlags.length === 0 && isOutOfScope(scopeSigns(index.scope, index.entries, weighed, terms, { subject, wordsFit, ...place })),
+    confidence: confidenceIn(place, index.jobs.hosts, asked),
+    outOfScope: redFlags.length === 0 && isOutOfScope(scopeSigns(index.scope, index.entries, weighed, terms, { subject, wordsFit, told: asked, ...place })),
   }
 }
 
@@ -109,10 +112,16 @@ function hearDangers(index: MatchIndex, words: string, tokens: readonly Token[])
   const { listened, ruled } = hearRules(index, words, tokens)
   const { dangerLetters, stopWords } = index.speech
   // The names of plants are among the signs: a guide without plants hears by its rules alone.
-  if (dangerLetters === null || index.hostNumbers.size === 0) return { redFlags: ruled, signs: [] }
+  if (index.hostNumbers.size === 0) return { redFlags: ruled, signs: [] }
   const signs = letterSigns(index.letters, tokens, listened)
+  if (dangerLetters === null) return { redFlags: ruled, signs }
   const heard = weighDangers(dangerLetters, { words, tokens, signs, stopWords }, ruled, (id) => index.redFlagsById.get(id) ?? null)
   return { redFlags: [...heard].sort((a, b) => Number(isEmergency(b)) - Number(isEmergency(a))), signs }
+}
+
+/** The signs of the words that are weighed for hosts and entries. */
+function firstOf(signs: readonly LetterSign[]): readonly LetterSign[] {
+  return signs.filter(({ first }) => first < WEIGHTS.wordsWeighed)
 }
 
 function hearJob({ speech, jobEntries }: MatchIndex, tokens: readonly Token[], signs: readonly LetterSign[]): JobTold {
@@ -132,8 +141,8 @@ export function letterSignsIn(index: MatchIndex, words: string): { readonly sign
   return { signs: letterSigns(index.letters, tokens, listened), pairs: pairSigns(index.speech, tokens), ruled: ruled.map(({ redFlag }) => redFlag) }
 }
 
-function placeEars({ hostNames: names, entries, kinds, jobs, jobEntries, cases }: MatchIndex): PlaceEars {
-  return { names, entries, kinds, jobs, jobEntries, cases }
+function placeEars({ hostNames: names, entries, kinds, jobs, jobEntries, cases, texts }: MatchIndex): PlaceEars {
+  return { names, entries, kinds, jobs, jobEntries, cases, texts }
 }
 
 function isEmergency({ level }: HeardRedFlag): boolean {
@@ -165,8 +174,10 @@ export function subjectIn(index: MatchIndex, words: string): Pick<HeardSubject, 
  * What tells whether a question is for a plant helpline at all, for fitting and for looking into a reading.
  */
 export function scopeIn(index: MatchIndex, words: string): ScopeSigns {
-  const weighed = tokenize(words).slice(0, WEIGHTS.wordsWeighed)
+  const tokens = tokenize(words)
+  const weighed = tokens.slice(0, WEIGHTS.wordsWeighed)
   const terms = readTerms(index.entries.meanings, weighed)
-  const place = hearPlace(placeEars(index), words, weighed, terms, (word) => index.knownWords.has(word), 'none', NO_JOB_TOLD, null)
+  const signs = letterSigns(index.letters, tokens, tokens)
+  const place = hearPlace(placeEars(index), words, weighed, terms, (word) => index.knownWords.has(word), 'none', NO_JOB_TOLD, firstOf(signs), null)
   return scopeSigns(index.scope, index.entries, weighed, terms, place)
 }

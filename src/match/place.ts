@@ -11,6 +11,9 @@ import { subjectFeatures, type SubjectFeatures } from './subject-features.js'
 import { A_PLANT, isToldOf, type OwnWords, SUBJECTS, subjectShares } from './subjects.js'
 import { tokenize, type Token } from './tokens.js'
 import { type CaseEars, likenessToCases } from './worked-cases.js'
+import { likelinessOf, type ProblemTexts } from './problem-texts.js'
+import type { LetterSign } from './letter-weights.js'
+import { shareOf as shareOfOdds } from './weighed-letter.js'
 
 /** The plants and complaints heard, best first. */
 export interface HeardPlace {
@@ -20,6 +23,8 @@ export interface HeardPlace {
   readonly wordsFit: number
   /** What tells whether the question is about a plant at all. */
   readonly subject: HeardSubject
+  /** The jobs that the letter asks for, weighed beside its complaints. */
+  readonly told: JobTold
 }
 
 /** Kinds of words that tell of trouble rather than of a job. */
@@ -36,6 +41,7 @@ export interface PlaceEars {
   readonly jobs: JobEars
   readonly jobEntries: JobEntries
   readonly cases: CaseEars
+  readonly texts: ProblemTexts
 }
 
 /** The subject of a question as far as it is heard: what it is judged by, and what the judging stands on. */
@@ -86,7 +92,7 @@ export function hearSubject(
  */
 export function hearPlace(
   ears: PlaceEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean, danger: 'none' | 'caution' | 'emergency',
-  told: JobTold, except: string | null,
+  toldAlone: JobTold, signs: readonly LetterSign[], except: string | null,
 ): HeardPlace {
   const subject = hearSubject(ears, words, tokens, terms, isWord)
   const { heard: { named, otherPlant }, settling, fitting } = subject
@@ -103,14 +109,17 @@ export function hearPlace(
   const byWords = fitting.map((entry) => ({ entry, score: entry.fit * shareOf(entry) }))
   // Judged by the words alone: a complaint that they fit is not lost because worked cases speak for another.
   const fits = (entry: FittingEntry): boolean => entry.fit * shareOf(entry) >= WEIGHTS.entryLeast
-  const inCases = bestFirst(asInCases(ears, terms, except, byWords))
+  const byCases = asInCases(ears, terms, except, byWords)
+  const likely = likelinessOf(ears.texts, signs, problemsAsked(ears, byCases, toldAlone), except)
+  const told = toldBesideComplaints(ears, toldAlone, likely, byCases.filter(({ entry }) => fits(entry)))
+  const inCases = bestFirst(asInTexts(ears, likely, byCases))
   const scored = told.jobs.length > 0 ? bestFirst(withJobsTold(ears, told, inCases))
     : bestFirst(inCases.map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one)))
   const isToldJob = ({ node }: FittingEntry): boolean => told.jobs.length > 0 && ears.jobs.hosts.has(node.host)
   const ranked = rankHosts(ears, named, settling, bestFirst(byWords), words, tokens, danger !== 'none')
   const wordsFit = byWords.reduce((most, { score }) => Math.max(most, score), 0)
   return {
-    subject, wordsFit: wordsFit >= WEIGHTS.entryLeast ? wordsFit : 0,
+    subject, told, wordsFit: wordsFit >= WEIGHTS.entryLeast ? wordsFit : 0,
     // Beside an emergency no subject is guessed: the words are about something else.
     hosts: danger === 'emergency' ? ranked : subjectFirst(ears, ranked, mostLikely(subject, shares, told), shares, scored, words, tokens),
     entries: scored
@@ -142,6 +151,44 @@ function asInCases({ cases }: PlaceEars, terms: readonly Term[], except: string 
   return after === 0 ? scored : weighed.map(({ entry, score }) => ({ entry, score: score * before / after }))
 }
 
+/** Numbers of the problems whose texts are looked at: those that the complaints may end in, and every job where one may be asked for. */
+function problemsAsked({ jobs, jobEntries }: PlaceEars, scored: readonly Scored[], told: JobTold): ReadonlySet<number> {
+  const complaints = scored.flatMap(({ entry }) => (jobs.hosts.has(entry.node.host) ? [] : entry.node.reached))
+  return new Set([...complaints, ...(told.jobs.length > 0 ? jobNumbers(jobEntries) : [])])
+}
+
+function jobNumbers(jobEntries: JobEntries): readonly number[] {
+  return [...jobEntries.values()].flatMap((entries) => entries.flatMap(({ node }) => node.own))
+}
+
+/** How likely the text of a problem that an entry leads to makes the letter, at best. */
+function likeliest(likely: ReadonlyMap<number, number>, problems: readonly number[]): number {
+  return problems.reduce((best, problem) => Math.max(best, likely.get(problem) ?? 0), 0)
+}
+
+/**
+ * The complaints as the texts of their problems would have them: those whose problems are told of in such words come
+ * forward. The best score stays what it was, so that jobs, and how sure a reading is, stand to it as before.
+ */
+function asInTexts({ jobs }: PlaceEars, likely: ReadonlyMap<number, number>, scored: readonly Scored[]): readonly Scored[] {
+  const isJob = ({ entry }: Scored): boolean => jobs.hosts.has(entry.node.host)
+  const weighed = scored.map((one) => (isJob(one) ? one : { ...one, score: one.score * Math.exp(WEIGHTS.byTexts * likeliest(likely, one.entry.node.reached)) }))
+  const bestOf = (all: readonly Scored[]): number => all.reduce((most, one) => (isJob(one) ? most : Math.max(most, one.score)), 0)
+  const [before, after] = [bestOf(scored), bestOf(weighed)]
+  return after === 0 ? scored : weighed.map((one) => (isJob(one) ? one : { ...one, score: one.score * before / after }))
+}
+
+/**
+ * How surely a job is asked for, when what the texts of the jobs make of the letter stands beside what those of its
+ * complaints do: "my lilac has white dust, can I prune it" is foretold better by mildew than by any job.
+ */
+function toldBesideComplaints({ jobEntries }: PlaceEars, told: JobTold, likely: ReadonlyMap<number, number>, complaints: readonly Scored[]): JobTold {
+  if (told.jobs.length === 0) return told
+  const ahead = likeliest(likely, jobNumbers(jobEntries)) - complaints.reduce((best, { entry }) => Math.max(best, likeliest(likely, entry.node.reached)), 0)
+  const odds = Math.log(told.share / (1 - Math.min(told.share, 0.9999)))
+  return { ...told, share: shareOfOdds(WEIGHTS.jobBesideComplaints + WEIGHTS.jobToldAlone * odds + WEIGHTS.jobByTexts * ahead) }
+}
+
 /**
  * The entries with the jobs that the letter asks for among them. Nothing of a job need be said in the words of its entry
  * phrases; how surely a job is asked for decides whether it comes before the complaints.
@@ -152,7 +199,7 @@ function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: re
   const complaints = scored.filter(({ entry }) => !jobs.hosts.has(entry.node.host)).map(({ score }) => score).sort((a, b) => b - a)
   const byOdds = WEIGHTS.jobToldBase * (told.share / (1 - Math.min(told.share, 0.98))) ** WEIGHTS.jobToldLead
   // What is not rather sure never comes before the best complaint.
-  const lead = told.share < WEIGHTS.jobToldFirst ? Math.min(byOdds, (complaints[0] ?? 1) * 0.99) : byOdds
+  const lead = told.share < WEIGHTS.jobToldFirst ? Math.min(byOdds, (complaints[0] ?? 1) * 0.99) : Math.max(byOdds, (complaints[0] ?? 0) * 1.01)
   // Always offered among three; where a job is plainly asked for, two of them are.
   const amongThree = (complaints[2] ?? 0) * 1.001
   const byNode = new Map<number, Scored>()

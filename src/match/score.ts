@@ -72,7 +72,15 @@ export const WEIGHTS = {
   /** Two jobs are offered among three from this share on. */
   jobToldPlainly: 0.6,
   /** A job comes before the best complaint from this share on. 0.5 to 0.85: trouble that is taken for a job costs more than a job that comes second. */
-  jobToldFirst: 0.8,
+  jobToldFirst: 0.85,
+  /**
+   * What a job's odds alone count beside its complaints, and what the texts of the jobs count when they foretell the letter
+   * better than those of the complaints: logistic regression on 6,610 letters and tuning questions, each left out of what its
+   * odds were fitted to, of which the area under the curve rose from 0.950 to 0.957.
+   */
+  jobToldAlone: 0.73,
+  jobByTexts: 0.8,
+  jobBesideComplaints: 0.19,
   /** From this share on it is no insect's or animal's question. */
   jobToldSurely: 0.85,
   /** What is left of a second job that a letter may ask for. 0.6 to 1. */
@@ -138,6 +146,10 @@ export const WEIGHTS = {
   likeCase: 4,
   /** How far worked cases are passed over where an entry phrase fits fully: then the words need no more meaning. 0 to 1. */
   likeCaseUnneeded: 1,
+  /** How much a problem whose text foretells the words speaks for the entries that lead to it, in natural log odds. 0.2 to 0.6. */
+  byTexts: 0.35,
+  /** Share of a problem's text that is its own; the rest is what all texts are made of. 0.2 to 0.6. */
+  textsOwn: 0.3,
   /** Places kept for a word said again and again, and entries looked at closely; both keep a rant cheap. */
   mostUses: 8,
   entriesWeighed: 24,
