@@ -23,11 +23,11 @@ describe('errands, small talk and other languages', () => {
     expect(outOfScope(words)).toBe(false)
   })
 
-  it.each(['do you have any lawn mowers', 'have you any ideas where i can hire a mower'])('are heard beside such words: %s', (words) => {
+  it.each(['do you have any lawn mowers', 'whats the weekend forecast', 'will it be sunny tomorrow', 'have you any ideas where i can hire a mower'])('are heard beside such words: %s', (words) => {
     expect(outOfScope(words)).toBe(true)
   })
 
-  it.each(['our rose has yellow leaves with black spots, do you sell a spray', 'are you open, my tomatoes have black spots on the leaves', 'molehills!!!', 'dandelions in the drive', 'leaves are curling and sticky'])(
+  it.each(['our rose has yellow leaves with black spots, do you sell a spray', 'are you open, my tomatoes have black spots on the leaves', 'molehills!!!', 'dandelions in the drive', 'my spider plant has grown pods, when will it be time to pick them', 'minus two forecast tonight, when do I bring in the hibiscus', 'leaves are curling and sticky'])(
     'do not hide a plainly told complaint, nor does want of a plant: %s', (words) => {
       expect(outOfScope(words)).toBe(false)
     },

@@ -15,6 +15,20 @@ describe('worries in plain and odd voices', () => {
     expect(heard.some((id) => anyOf.includes(id)), `raised ${heard.join(', ') || 'nothing'}`).toBe(true)
   })
 
+  // Ordinary talk that shares words with despair, eating and danger; found in use and told here in other words.
+  it.each([
+    'the front lawn took a bit of a battering from the scaffolders, do I kill off the old turf first', 'cracks have opened in the lawn this dry summer, should we try and fill them with sand',
+    'no room to plant the earlies so we are going to use bags of compost', 'just bought the home and the big aspen tree has leaves turning yellow and falling off in july',
+    'raspberries began well this year with big tasty berries and now they are seedy and small', 'greenfly on the window sill chives, dont want poison, the kids and all of us eat them',
+    'took too many cuttings off the fuchsia and now it sulks',
+  ])('are not heard where words are shared by chance: %s', (words) => {
+    expect(matchLine(index, words).redFlags).toEqual([])
+  })
+
+  it.each(['I took all of my pills', 'she has taken a lot of tablets', 'he took an overdose'])('are heard though few words are said: %s', (words) => {
+    expect(matchLine(index, words).redFlags).toContain('self-harm')
+  })
+
   it.each([...FIRST_CALM, ...SECOND_CALM, ...THIRD_CALM])('are not heard in calm words: %s', (words) => {
     expect(matchLine(index, words).redFlags).toEqual([])
   })
