@@ -61,6 +61,12 @@ describe('short names', () => {
     expect(hostOf(`the leaves of my ${plant} have gone brown`)).toBe('unknown-plant')
   })
 
+  it('that mean two plants offer both, the one first that the rest of the words fit', () => {
+    const hostsOf = (words: string): readonly string[] => matchQuestion(index, words).hosts.map(({ host }) => host)
+    expect(hostsOf('our lime tree in a big tub on the terrace is dying, its new leaves curl and look waxy').slice(0, 2)).toEqual(['citrus', 'linden'])
+    expect(hostsOf('the lime tree in the avenue drips sticky stuff on every car').slice(0, 2)).toEqual(['linden', 'citrus'])
+  })
+
   it.each([
     ['my ginger has brown leaves', 'other-vegetable'], ['my pinks have gone bare in the middle', 'bedding-flower'], ['vinca all wilting after rain', 'bedding-flower'],
     ['my fern has brown tips', 'garden-fern'], ['fern in the bathroom has brown tips', 'flowering-pot-plant'], ['bamboo has white spots on the leaves', 'ornamental-grass'],
