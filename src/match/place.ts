@@ -198,8 +198,9 @@ function withJobsTold({ jobs, jobEntries }: PlaceEars, told: JobTold, scored: re
   const mostShare = likely[0]?.share ?? 1
   const complaints = scored.filter(({ entry }) => !jobs.hosts.has(entry.node.host)).map(({ score }) => score).sort((a, b) => b - a)
   const byOdds = WEIGHTS.jobToldBase * (told.share / (1 - Math.min(told.share, 0.98))) ** WEIGHTS.jobToldLead
-  // What is not rather sure never comes before the best complaint.
-  const lead = told.share < WEIGHTS.jobToldFirst ? Math.min(byOdds, (complaints[0] ?? 1) * 0.99) : Math.max(byOdds, (complaints[0] ?? 0) * 1.01)
+  // What is not rather sure never comes before the best complaint, unless the words hardly fit that.
+  const least = (complaints[0] ?? 0) < WEIGHTS.complaintWeak ? WEIGHTS.jobToldBeforeWeak : WEIGHTS.jobToldFirst
+  const lead = told.share < least ? Math.min(byOdds, (complaints[0] ?? 1) * 0.99) : Math.max(byOdds, (complaints[0] ?? 0) * 1.01)
   // Always offered among three; where a job is plainly asked for, two of them are.
   const amongThree = (complaints[2] ?? 0) * 1.001
   const byNode = new Map<number, Scored>()

@@ -73,6 +73,9 @@ export const WEIGHTS = {
   jobToldPlainly: 0.6,
   /** A job comes before the best complaint from this share on. 0.5 to 0.85: trouble that is taken for a job costs more than a job that comes second. */
   jobToldFirst: 0.85,
+  /** The same before a complaint that fits less well than this. */
+  jobToldBeforeWeak: 0.65,
+  complaintWeak: 0.3,
   /**
    * What a job's odds alone count beside its complaints, and what the texts of the jobs count when they foretell the letter
    * better than those of the complaints: logistic regression on 6,610 letters and tuning questions, each left out of what its
