@@ -172,7 +172,12 @@ function likeliest(likely: ReadonlyMap<number, number>, problems: readonly numbe
  */
 function asInTexts({ jobs }: PlaceEars, likely: ReadonlyMap<number, number>, scored: readonly Scored[]): readonly Scored[] {
   const isJob = ({ entry }: Scored): boolean => jobs.hosts.has(entry.node.host)
-  const weighed = scored.map((one) => (isJob(one) ? one : { ...one, score: one.score * Math.exp(WEIGHTS.byTexts * likeliest(likely, one.entry.node.reached)) }))
+  const fullest = scored.reduce((most, one) => (isJob(one) ? most : Math.max(most, one.entry.fit)), 0)
+  const best = scored.reduce((most, one) => (isJob(one) ? most : Math.max(most, likeliest(likely, one.entry.node.reached))), 0)
+  const weight = WEIGHTS.byTexts * (1 - WEIGHTS.textsUnneeded * fullest)
+  // An entry from which no problem can be reached hands over; no text speaks for or against it.
+  const foretold = ({ entry: { node } }: Scored): number => (node.reached.length === 0 ? best : likeliest(likely, node.reached))
+  const weighed = scored.map((one) => (isJob(one) ? one : { ...one, score: one.score * Math.exp(weight * foretold(one)) }))
   const bestOf = (all: readonly Scored[]): number => all.reduce((most, one) => (isJob(one) ? most : Math.max(most, one.score)), 0)
   const [before, after] = [bestOf(scored), bestOf(weighed)]
   return after === 0 ? scored : weighed.map((one) => (isJob(one) ? one : { ...one, score: one.score * before / after }))

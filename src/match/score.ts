@@ -149,8 +149,10 @@ export const WEIGHTS = {
   likeCase: 4,
   /** How far worked cases are passed over where an entry phrase fits fully: then the words need no more meaning. 0 to 1. */
   likeCaseUnneeded: 1,
-  /** How much a problem whose text foretells the words speaks for the entries that lead to it, in natural log odds. 0.2 to 0.6. */
-  byTexts: 0.35,
+  /** How much a problem whose text foretells the words speaks for the entries that lead to it, in natural log odds. 0.4 to 1. */
+  byTexts: 0.7,
+  /** How far the texts are passed over where an entry phrase fits fully: then the words need no more meaning. 0 to 1. */
+  textsUnneeded: 1,
   /** Share of a problem's text that is its own; the rest is what all texts are made of. 0.2 to 0.6. */
   textsOwn: 0.3,
   /** Places kept for a word said again and again, and entries looked at closely; both keep a rant cheap. */
