@@ -70,28 +70,34 @@ function stepBy(following: Map<Step, Map<string, Step>>, from: Step, choices: Re
 /** Where each group is heard, in order of the first word; groups that are not heard are missing. Fillers between words are passed over. */
 export function findGroups(tokens: readonly Token[], { root }: PatternIndex): ReadonlyMap<number, readonly Span[]> {
   const found = new Map<number, Span[]>()
-  for (const [first, token] of tokens.entries()) for (const step of stepsBy(root.next, token)) hear(found, tokens, step, first, first)
+  // Looked up once: most words are passed by many patterns.
+  const passing = tokens.map(({ text }) => PASSING_WORDS.has(text))
+  for (const [first, token] of tokens.entries()) for (const step of stepsBy(root.next, token)) hear(found, tokens, passing, step, first, first)
   return found
 }
 
 /** Notes the patterns that end at a step, and follows those that go on. */
-function hear(found: Map<number, Span[]>, tokens: readonly Token[], { groups, next }: Step, first: number, last: number): void {
+function hear(found: Map<number, Span[]>, tokens: readonly Token[], passing: readonly boolean[], { groups, next }: Step, first: number, last: number): void {
   if (groups.length > 0) {
     const span = { first, last }
     for (const group of groups) note(found, group, span)
   }
   if (next.size === 0) return
   // A choice is heard where it first stands; another may stand behind a filler that is itself a choice.
-  let heard: ReadonlySet<Step> = NO_STEPS
+  const heard: Step[] = []
   const end = Math.min(tokens.length, last + 1 + MOST_PASSED_OVER + 1)
   for (let at = last + 1; at < end; at += 1) {
     const token = tokens[at]
-    for (const step of stepsBy(next, token)) {
-      if (heard.has(step)) continue
-      heard = new Set([...heard, step])
-      hear(found, tokens, step, first, at)
+    // The same filler once more leads nowhere new.
+    const isAgain = at > last + 1 && token?.also === undefined && token?.text === tokens[at - 1]?.text
+    if (!isAgain) {
+      for (const step of stepsBy(next, token)) {
+        if (heard.includes(step)) continue
+        heard.push(step)
+        hear(found, tokens, passing, step, first, at)
+      }
     }
-    if (!PASSING_WORDS.has(token?.text ?? '')) return
+    if (passing[at] !== true) return
   }
 }
 
@@ -119,7 +125,6 @@ function stepsBy(next: Step['next'], token: Token | undefined): readonly Step[] 
 }
 
 const NONE: readonly Step[] = []
-const NO_STEPS: ReadonlySet<Step> = new Set()
 /** Nobody says so many fillers in a row, and a text of nothing else must not be walked over and over. */
 const MOST_PASSED_OVER = 6
 
