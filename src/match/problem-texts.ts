@@ -40,23 +40,34 @@ export function buildProblemTexts(guide: Guide, ears: LetterEars, phrases: Entry
     known.set(text, signs)
     return signs
   }
-  const texts = guide.problems.map(() => new Map<string, number>())
-  const add = (problem: number, signs: readonly string[], each: number): void => {
-    const text = texts[problem]
-    for (const sign of text === undefined ? [] : signs) text?.set(sign, (text.get(sign) ?? 0) + each)
-  }
-  for (const problem of guide.problems) {
-    for (const text of writtenOf(problem)) add(problem.number, signsOf(text), 1)
-    for (const [text, share] of toldOf(guide, problem)) add(problem.number, signsOf(text), share / Math.max(1, signsOf(text).length))
-  }
+  const phrasesOf = new Map<number, { readonly text: string; readonly share: number }[]>()
   for (const { node, text } of phrases.phrases) {
     const { own = [], reached = [] } = phrases.nodes[node] ?? {}
     const ends = own.length > 0 ? own : reached
-    if (ends.length <= MOST_ENDS) for (const problem of ends) add(problem, signsOf(text), 1 / ends.length)
+    if (ends.length <= MOST_ENDS) for (const problem of ends) listedAt(phrasesOf, problem).push({ text, share: 1 / ends.length })
   }
   const cases = new Map(guide.casebook.flatMap(({ id, words, ends }) => (ends.kind === 'problem' ? [[id as string, { problem: ends.problem, signs: new Set(signsOf(words)) }] as const] : [])))
-  for (const { problem, signs } of cases.values()) add(problem, [...signs], 1)
-  return { cases, ...gathered(texts) }
+  const casesOf = new Map<number, ReadonlySet<string>[]>()
+  for (const { problem, signs } of cases.values()) listedAt(casesOf, problem).push(signs)
+  // One text at a time: those of thousands of trees together would fill the memory.
+  const textOf = (problem: Problem): ReadonlyMap<string, number> => {
+    const text = new Map<string, number>()
+    const add = (signs: Iterable<string>, each: number): void => { for (const sign of signs) text.set(sign, (text.get(sign) ?? 0) + each) }
+    for (const written of writtenOf(problem)) add(signsOf(written), 1)
+    for (const [said, share] of toldOf(guide, problem)) add(signsOf(said), share / Math.max(1, signsOf(said).length))
+    for (const { text: phrase, share } of phrasesOf.get(problem.number) ?? []) add(signsOf(phrase), share)
+    for (const signs of casesOf.get(problem.number) ?? []) add(signs, 1)
+    return text
+  }
+  return { cases, ...gathered(guide.problems, textOf) }
+}
+
+function listedAt<Item>(lists: Map<number, Item[]>, number: number): Item[] {
+  const so = lists.get(number)
+  if (so !== undefined) return so
+  const fresh: Item[] = []
+  lists.set(number, fresh)
+  return fresh
 }
 
 /**
@@ -118,23 +129,27 @@ function gainOf(own: number, usual: number): number {
   return Math.log1p(WEIGHTS.textsOwn * own / ((1 - WEIGHTS.textsOwn) * usual))
 }
 
-function gathered(texts: readonly ReadonlyMap<string, number>[]): Omit<ProblemTexts, 'cases'> {
-  const lengths = Float64Array.from(texts, (text) => [...text.values()].reduce((sum, count) => sum + count, 0))
+function gathered(problems: readonly Problem[], textOf: (problem: Problem) => ReadonlyMap<string, number>): Omit<ProblemTexts, 'cases'> {
+  const lengths = new Float64Array(problems.length)
   const lists = new Map<string, { problems: number[]; counts: number[]; usual: number }>()
-  for (const [problem, text] of texts.entries()) {
+  for (const problem of problems) {
+    const text = textOf(problem)
+    let length = 0
+    for (const count of text.values()) length += count
+    lengths[problem.number] = length
     for (const [sign, count] of text) {
       let list = lists.get(sign)
       if (list === undefined) lists.set(sign, list = { problems: [], counts: [], usual: 0 })
-      list.problems.push(problem)
+      list.problems.push(problem.number)
       list.counts.push(count)
-      list.usual += count / (lengths[problem] ?? 1) / texts.length
+      list.usual += count / length / problems.length
     }
   }
   return {
-    lengths, placeOf: new Int32Array(texts.length),
-    postings: new Map([...lists].map(([sign, { problems, counts, usual }]) => [sign, {
-      usual, problems: Int32Array.from(problems), counts: Float64Array.from(counts),
-      gains: Float64Array.from(counts, (count, at) => gainOf(count / (lengths[problems[at] ?? 0] ?? 1), usual)),
+    lengths, placeOf: new Int32Array(problems.length),
+    postings: new Map([...lists].map(([sign, { problems: having, counts, usual }]) => [sign, {
+      usual, problems: Int32Array.from(having), counts: Float64Array.from(counts),
+      gains: Float64Array.from(counts, (count, at) => gainOf(count / (lengths[having[at] ?? 0] ?? 1), usual)),
     }])),
   }
 }
