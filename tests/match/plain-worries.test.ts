@@ -21,7 +21,8 @@ describe('worries in plain and odd voices', () => {
     'no room to plant the earlies so we are going to use bags of compost', 'just bought the home and the big aspen tree has leaves turning yellow and falling off in july',
     'raspberries began well this year with big tasty berries and now they are seedy and small', 'greenfly on the window sill chives, dont want poison, the kids and all of us eat them',
     'took too many cuttings off the fuchsia and now it sulks', 'pulled up a cabbage and its roots were like fat swollen fingers', 'big ash by the road, thin at the top, dead twigs coming down, is it safe',
-    'squirrels dug up all my crocuses',
+    'squirrels dug up all my crocuses', 'should I cut off the infected leaf, I only fed it once', 'a bough came off many years back and the scar is cracked',
+    'I have had this houseplant for years and repotted it thinking it was rootbound, but new leaves get brown tips', 'sap oozed from the peaches, the skin was split and the fruit rotted',
   ])('are not heard where words are shared by chance: %s', (words) => {
     expect(matchLine(index, words).redFlags).toEqual([])
   })
@@ -29,6 +30,10 @@ describe('worries in plain and odd voices', () => {
   it('are heard of a pet that dug up a bulb', () => {
     expect(matchLine(index, 'dog was sick, had been digging up the crocuses').redFlags).toContain('pet-ate-plant')
     expect(matchLine(index, 'my little one picked a snowberry and squashed it, are they bad').cautions).toContain('poison-question')
+  })
+
+  it.each(['the branch broke and I fell', 'branches broke and fell on us'])('are heard of a fall: %s', (words) => {
+    expect(matchLine(index, words).redFlags).toContain('injury')
   })
 
   it.each(['I took all of my pills', 'she has taken a lot of tablets', 'he took an overdose'])('are heard though few words are said: %s', (words) => {
