@@ -2,6 +2,7 @@ import type { EntryNode, EntryPhrases, Postings } from './entry-phrases.js'
 import { keyOf, type Meanings, type Term } from './meanings.js'
 import type { EntryCandidate, HeardWords } from './matched.js'
 import type { ProblemWords } from './problem-words.js'
+import { firstFrom } from './rising.js'
 import { tidyScore, WEIGHTS } from './score.js'
 import type { Speller } from './spelling.js'
 import type { Speech } from './languages/speech.js'
@@ -319,16 +320,4 @@ function quotePlaces(words: string, tokens: readonly Token[], places: readonly n
     first = null
   }
   return quoted
-}
-
-/** First index whose phrase number is `from` or more. */
-function firstFrom(phrases: Int32Array, from: number): number {
-  let low = 0
-  let high = phrases.length
-  while (low < high) {
-    const middle = (low + high) >>> 1
-    if ((phrases[middle] ?? 0) < from) low = middle + 1
-    else high = middle
-  }
-  return low
 }

@@ -2,6 +2,7 @@ import type { EntryPhrases } from './entry-phrases.js'
 import type { Guide, Problem } from '../guide/index.js'
 import { type LetterEars, letterSigns } from './letter-signs.js'
 import type { LetterSign } from './letter-weights.js'
+import { firstFrom } from './rising.js'
 import { WEIGHTS } from './score.js'
 import { tokenize } from './tokens.js'
 
@@ -168,16 +169,8 @@ function toldOf(guide: Guide, { signs }: Problem): readonly (readonly [string, n
 
 /** Where a number stands in a rising list, or -1. */
 function placeIn(rising: Int32Array, number: number): number {
-  let low = 0
-  let high = rising.length - 1
-  while (low <= high) {
-    const middle = (low + high) >>> 1
-    const here = rising[middle] ?? 0
-    if (here === number) return middle
-    if (here < number) low = middle + 1
-    else high = middle - 1
-  }
-  return -1
+  const at = firstFrom(rising, number)
+  return rising[at] === number ? at : -1
 }
 
 /** So many entries of a list are read in the time of one look-up. */
