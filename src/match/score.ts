@@ -71,7 +71,7 @@ export const WEIGHTS = {
   jobToldLead: 0.4,
   /** Two jobs are offered among three from this share on. */
   jobToldPlainly: 0.6,
-  /** A job comes before the best complaint from this share on. 0.5 to 0.85: trouble that is taken for a job costs more than a job that comes second. */
+  /** A job comes before the best complaint from this share on. 0.7 to 0.9: trouble that is taken for a job costs more than a job that comes second. */
   jobToldFirst: 0.85,
   /** The same before a complaint that fits less well than this. */
   jobToldBeforeWeak: 0.65,
