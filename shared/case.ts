@@ -96,6 +96,8 @@ export const FlagCard = z.object({
   id: z.string(), title: z.string(), level: z.enum(['emergency', 'caution']),
   doNow: z.array(z.string()), doNot: z.array(z.string()), calls: z.array(Call),
   then: z.enum(['carry on', 'stop']),
+  /** What is offered once the asker goes on, besides what they told of: a place in a tree, and its words. */
+  afterwards: z.object({ host: z.string(), hostName: z.string(), node: z.string(), offer: z.string() }).optional(),
 }).meta({ id: 'FlagCard' })
 
 /** One filled-in line of the sheet: an answered check. */

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import type { CheckDraft, HostDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
 import { sharesFromWords } from './frequency-words.js'
 import type {
-  CaseEnd, Check, CheckId, Guide, Host, HostId, HowCommon, NodeName, Problem, ProblemId, RedFlag, RedFlagId, Sign, Target, TreeNode, WorkedCase,
+  CaseEnd, Check, CheckId, Guide, Host, HostId,  HowCommon, NodeName, Problem, ProblemId, RedFlag, RedFlagId, Sign, Target, TreeNode, WorkedCase,
 } from './guide.js'
 import { buildLayWords } from './build-lay-words.js'
 import { logLikelihoods } from './likelihoods.js'
@@ -188,6 +188,7 @@ function buildRedFlag(draft: RedFlagDraft, number: number, sets: ReadonlyMap<str
   return {
     id: draft.id.value as RedFlagId, number, title: draft.title.value, level: draft.level, hear: spreadHearings(draft.hear, sets),
     card: { doNow: values(draft.doNow), doNot: values(draft.doNot), call: values(draft.call) }, then: draft.then,
+    afterwards: draft.afterwards === null ? null : { host: draft.afterwards.host.value as HostId, node: draft.afterwards.node.value as NodeName, offer: draft.afterwards.offer.value },
   }
 }
 

@@ -109,6 +109,7 @@ export interface RedFlagDraft extends Draft {
   readonly doNot: readonly Located<string>[]
   readonly call: readonly Located<string>[]
   readonly then: 'carry on' | 'stop'
+  readonly afterwards: { readonly host: Located<string>; readonly node: Located<string>; readonly offer: Located<string> } | null
 }
 
 export interface RegionDraft {

@@ -196,6 +196,8 @@ export interface RedFlag {
     readonly call: readonly CallName[]
   }
   readonly then: 'carry on' | 'stop'
+  /** What is offered once the asker goes on, besides the complaints they told of: a place in a tree about what did the harm. */
+  readonly afterwards: { readonly host: HostId; readonly node: NodeName; readonly offer: string } | null
 }
 
 export interface Region {

@@ -176,6 +176,11 @@ function shapeRedFlag(parsed: ParsedFile, report: Report): AnyDraft | null {
     doNot: here.texts(value.card['do not'], ['card', 'do not']),
     call: here.texts(value.card.call, ['card', 'call']),
     then: value.then,
+    afterwards: value.afterwards === undefined ? null : {
+      host: here.text(value.afterwards.host, ['afterwards', 'host']),
+      node: here.text(value.afterwards.node, ['afterwards', 'node']),
+      offer: here.text(value.afterwards.offer, ['afterwards', 'offer']),
+    },
     accepts: here.accepts(value.accepts),
   }
 }

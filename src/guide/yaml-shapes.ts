@@ -105,6 +105,7 @@ export const redFlagShape = z.strictObject({
   hear: hearShape,
   card: z.strictObject({ 'do now': z.array(text).min(1), 'do not': z.array(text).optional(), call: z.array(text) }),
   then: z.enum(['carry on', 'stop']),
+  afterwards: z.strictObject({ host: id, node: id, offer: text }).optional(),
   sources,
   reviewed,
   accepts,

@@ -1,4 +1,5 @@
 import type { Guide, RedFlag } from '../guide/index.js'
+import { toldBesideDanger } from './beside-danger.js'
 import { type EntryEars, makeScratch } from './entries.js'
 import { confidenceOf, confidenceSigns, jobConfidence } from './confidence.js'
 import { weighDangers } from './danger-letters.js'
@@ -87,7 +88,8 @@ export function matchQuestion(index: MatchIndex, words: string, except: string |
   const terms = readTerms(index.entries.meanings, weighed)
   const told = redFlags.some(isEmergency) ? NO_JOB_TOLD : hearJob(index, tokens, signs)
   const danger = redFlags.some(isEmergency) ? 'emergency' : redFlags.length > 0 ? 'caution' : 'none'
-  const { subject, wordsFit, told: asked, ...place } = hearPlace(placeEars(index), words, weighed, terms, isWord, danger, told, firstOf(signs), except)
+  const { subject, wordsFit, told: asked, ...heard } = hearPlace(placeEars(index), words, weighed, terms, isWord, danger, told, firstOf(signs), except)
+  const place = danger === 'emergency' ? { ...heard, entries: toldBesideDanger(index, words, tokens, redFlags, heard.hosts, heard.entries) } : heard
   return {
     redFlags, ...place,
     // Beside an emergency nothing is filled in: the words tell of the danger.

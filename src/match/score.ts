@@ -177,9 +177,10 @@ export const WEIGHTS = {
   /**
    * One that a rule heard beside others keeps its place from this share on. Of 247 that must be raised none has less, and of
    * 303 that must not every fourth has; but 219 of the 247 stand in letters that the weights were fitted to, and only 15 in
-   * real questions kept out. 0.02 to 0.1: a card too many is better than one too few.
+   * real questions kept out; at 0.05 "I gave him my weedkiller to drink" lost the card of swallowing to the one of sprays.
+   * 0.02 to 0.1: a card too many is better than one too few.
    */
-  dangerKeptBeside: 0.05,
+  dangerKeptBeside: 0.02,
   /** What a red flag needs beside which nothing else is shown: likelihood of a danger at all, and share of all kinds. */
   dangerToldAlone: 0.9,
   dangerKindAlone: 0.5,

@@ -57,7 +57,7 @@ function press(guide: Guide, index: MatchIndex, worked: WorkedCase): Pressed {
   const setting = { on: worked.on, district: worked.district }
   if (readCase(guide, evidence, setting).step.kind === 'red-flag') return end(keys, 0, true)
 
-  const place = placeOf(guide, worked, matched, redFlags.length > 0)
+  const place = placeOf(guide, worked, matched)
   keys += place.keys
   const findings: Finding[] = findingsFor(index, worked.words, place.host).map(({ check, answer }) => ({ check, answer, from: 'said' }))
   evidence = { ...evidence, start: { host: place.host, node: place.node }, findings }
@@ -78,14 +78,14 @@ interface Settled {
   readonly offered: boolean
 }
 
-function placeOf(guide: Guide, worked: WorkedCase, matched: ReturnType<typeof matchQuestion>, besideCard: boolean): Settled {
+function placeOf(guide: Guide, worked: WorkedCase, matched: ReturnType<typeof matchQuestion>): Settled {
   const heard = offers(guide, guide, {
     hosts: matched.hosts.map((one) => ({ ...one, words: [...one.words] })),
     entries: matched.entries.map((one) => ({ ...one, words: [...one.words], problems: [...one.problems] })),
     confidence: matched.confidence, outOfScope: matched.outOfScope,
   })
   const wanted = worked.host === null ? undefined : guide.hosts[worked.host]
-  const offer = offeredPlaces(heard, besideCard).find(({ host }) => wanted === undefined || host === wanted.id)
+  const offer = offeredPlaces(heard).find(({ host }) => wanted === undefined || host === wanted.id)
   if (offer !== undefined) return { host: offer.host as HostId, node: offer.node as NodeName | null, keys: 1, offered: true }
   // X: nobody knows the plant.
   if (wanted === undefined || wanted.id === UNKNOWN_PLANT) return { host: UNKNOWN_PLANT as HostId, node: null, keys: 1, offered: wanted !== undefined }

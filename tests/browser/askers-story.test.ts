@@ -66,13 +66,13 @@ for (const { name, width, height } of widths) {
       await lookAt(page, 'red-flag')
       await lookInTheDark(page, 'red-flag')
       await lookOnPaper(page, 'red-flag')
-      // Nothing of the plant while a child may be in danger, and afterwards no guess from one word.
+      // Nothing of the plant while a child may be in danger; afterwards what did the harm, and no guess from one word.
       await page.getByText('When everyone is safe, you can still ask about the plant.').waitFor()
       expect(await page.locator('.label, .line, .offer').count()).toBe(0)
       expect(await page.getByRole('button', { name: 'Ask a specialist' }).count()).toBe(0)
       await page.getByRole('button', { name: 'Go on with my plant question' }).click()
-      await page.getByRole('heading', { name: 'Which plant is it about?' }).waitFor()
-      expect(await page.locator('.offer').count()).toBe(0)
+      await page.getByRole('heading', { name: 'What else do you want to know?' }).waitFor()
+      expect(await page.locator('.offer').allInnerTexts()).toEqual([expect.stringContaining('If a plant did it: which one, and what to do about it')])
       await lookAt(page, 'after-red-flag')
       expect(await page.locator('.flag').count()).toBe(1)
       await page.reload()

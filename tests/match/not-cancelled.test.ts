@@ -74,6 +74,40 @@ describe('words that keep plant questions calm', () => {
 })
 
 // The other way round: words of danger that are said of plants, tools and crops.
+// Beside the words of real letters that raised a card over nothing: tasty strawberries, a bunch of tulips, a spike six foot high.
+describe('dangers in the words that were drawn in on 2026-11-30', () => {
+  it.each([
+    ['what have we got in the yard that might poison my puppy, he is being sick', 'pet-ate-plant'],
+    ['I saw my toddler nibbling the hydrangea', 'someone-ate-plant'],
+    ['saw him chewing on the foxglove', 'someone-ate-plant'],
+    ['i gave him my weedkiller to drink by mistake', 'someone-ate-plant'],
+    ['my skin is burnt in brown patches from the sap of the hogweed on my arm', 'sap-on-skin'],
+    ['the bush is six foot high and a thorn is stuck in my hand', 'injury'],
+    ['we had tulip bulbs for tea, grandad ate two', 'someone-ate-plant'],
+    ['wilting hogweed roots in butter, is it ok to eat', 'about-to-eat'],
+    ['would it be quicker than the dumbcane, I want to end it', 'self-harm'],
+    ['large berries on a hedge, tasty I think, can I eat them', 'about-to-eat'],
+    ['our mother in law ate the daffodil bulbs', 'someone-ate-plant'],
+    ['used banned weedkiller on the veg and we ate it', 'spray-misuse'],
+  ])('are heard: %s', (words, redFlag) => {
+    expect(matchQuestion(index, words).redFlags.map((heard) => heard.redFlag as string)).toContain(redFlag)
+  })
+
+  it.each([
+    'I have a dumbcane and its leaves turn brown quicker than it makes new ones',
+    'we have June bearing strawberries, they began fine with large tasty berries but now look like buttons',
+    'my sprouts were wilting so I dug one up and the roots have white grubs, what pest is it',
+    'she has two bunches of tulips that did not bloom and a bunch of daffodils',
+    'what do I see nibbling on my lavender and hydrangea, some fat brown thing',
+    'I want to dig up roses that have been in my mother in laws garden for 30 years and plant them in mine',
+    'it grew into a six foot high white spike in my garden',
+    'the privet was sprayed with a growth regulator once but that is banned now',
+    'leaves come down, some have burnt brown areas, another maple 100 feet off is fine',
+  ])('and what only sounds like it is not: %s', (words) => {
+    expect(matchQuestion(index, words).redFlags.filter(({ level }) => level === 'emergency').map((heard) => heard.redFlag as string)).toEqual([])
+  })
+})
+
 describe('words of danger in a plant question', () => {
   it.each(PLANT_TALK)('raise no emergency: %s', (words) => {
     expect(matchQuestion(index, words).redFlags.filter(({ level }) => level === 'emergency')).toEqual([])

@@ -8,13 +8,18 @@ const TREES = join(import.meta.dirname, '../../trees')
 
 /** The real red flags and region, with no plants: what the red-flag tests listen with. */
 export async function redFlagGuide(): Promise<Guide> {
-  return compiled([...(await readFolder(join(TREES, 'red-flags'))), await regionFile(), ...(await wordSets())])
+  return compiled([...(await redFlagFiles()), await regionFile(), ...(await wordSets())])
+}
+
+/** The real red flags, without the places that they lead to in trees that a small guide does not have. */
+async function redFlagFiles(): Promise<readonly SourceFile[]> {
+  return (await readFolder(join(TREES, 'red-flags'))).map((one) => ({ ...one, text: one.text.replace(/^afterwards:(?: \{.*\n|\n(?: {2}.*\n)+)/mu, '') }))
 }
 
 /** Five hosts, six problems and the red flags of the real guide, small enough to reckon by hand. */
 export async function smallGuide(): Promise<Guide> {
   return compiled([
-    ...(await readFolder(join(TREES, 'red-flags'))),
+    ...(await redFlagFiles()),
     await regionFile(),
     ...(await wordSets()),
     file('lay-words.yaml', LAY_WORDS),

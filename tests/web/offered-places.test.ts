@@ -54,15 +54,20 @@ describe('the places offered for confirmation', () => {
     expect(offeredPlaces({ hosts: [], entries: [] })).toEqual([])
   })
 
-  it('beside a red flag hold no guess from a single word, no complaint of a plant that was not named, and no unknown plant', () => {
+  it('after an emergency hold no guess from a single word, no complaint of a plant that was not named, and no unknown plant', () => {
     const berries = { hosts: [{ host: 'unknown-plant', name: 'Unknown plant', score: 1, words: [heard('hedge')] }], entries: [entry('tomato', 'fruit', ['berries']), entry('unknown-plant', 'berries', ['berries', 'hedge'])] }
-    expect(offeredPlaces(berries, true)).toEqual([])
+    expect(offeredPlaces(berries, [{ level: 'emergency' }])).toEqual([])
+    expect(offeredPlaces(berries, [{ level: 'caution' }])).toHaveLength(2)
     expect(offeredPlaces(berries)).toHaveLength(2)
   })
 
-  it('beside a red flag hold what was plainly said all the same', () => {
-    const rose = { hosts: [{ host: 'rose', name: 'Rose', score: 1, words: [heard('rose')] }], entries: [entry('rose', 'spots', ['black', 'spots']), entry('rose', 'holes', ['leaves'])] }
-    expect(offeredPlaces(rose, true).map(offer => offer.node)).toEqual(['spots'])
-    expect(offeredPlaces({ ...rose, entries: [] }, true).map(offer => [offer.host, offer.node])).toEqual([['rose', null]])
+  it('after an emergency hold what was plainly said, then what did the harm, then the plant itself', () => {
+    const rose = { hosts: [{ host: 'rose', name: 'Rose', score: 1, words: [heard('rose')] }], entries: [entry('rose', 'spots', ['black', 'spots']), { ...entry('rose', 'holes', ['leaves']), score: 0.3 }] }
+    const sap = { level: 'emergency' as const, afterwards: { host: 'weed', hostName: 'Weeds', node: 'kind', offer: 'Which plant it was' } }
+    const places = (heardPlace: typeof rose, cards: readonly (typeof sap)[]) => offeredPlaces(heardPlace, cards).map(({ host, node, phrase, ofHarm }) => [host, node, phrase, ofHarm ?? false])
+    expect(places(rose, [sap])).toEqual([['rose', 'spots', 'spots on rose', false], ['weed', 'kind', 'Which plant it was', true], ['rose', null, null, false]])
+    expect(places({ ...rose, entries: [] }, [sap, sap])).toEqual([['weed', 'kind', 'Which plant it was', true], ['rose', null, null, false]])
+    // The words name the very plant: the tree is entered there.
+    expect(places({ hosts: [], entries: [entry('weed', 'giant', ['hogweed'])] }, [sap])).toEqual([['weed', 'giant', 'Which plant it was', true]])
   })
 })

@@ -73,6 +73,9 @@ async function walk(guide: Guide, index: MatchIndex, given: string, here: Here, 
     ...matched.entries.slice(0, 3).map((entry) => ({
       host: entry.host, node: entry.node, label: `${nameOf(guide, entry.host)}: ${entry.phrase}`,
     })),
+    ...matched.redFlags.flatMap(({ redFlag }) => guide.redFlags[guide.redFlagNumbers.get(redFlag) ?? -1]?.afterwards ?? [])
+      .filter(({ host }, place, all) => all.findIndex((one) => one.host === host) === place)
+      .map(({ host, node, offer }) => ({ host, node, label: offer })),
     ...matched.hosts.slice(0, 3).map(({ host }) => ({ host, node: null, label: `${nameOf(guide, host)}: something else` })),
   ]
   for (;;) {

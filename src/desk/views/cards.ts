@@ -1,5 +1,6 @@
 import type { AdviceCard, CheckCard, FlagCard } from '../../../shared/index.js'
 import type { Check, Guide, Host, Problem, RedFlag } from '../../guide/index.js'
+import { hostNamed } from '../guide-names.js'
 import { wordingOf } from '../wording/index.js'
 import { sprayInWords, spraysNothing } from './spray.js'
 import { surenessOf } from './sureness.js'
@@ -24,9 +25,12 @@ export function checkCard(check: Check): CheckCard {
 
 /** A red flag with the region's numbers; a number the region does not have is left out. */
 export function flagCard(guide: Guide, flag: RedFlag): FlagCard {
+  const { afterwards } = flag
+  const host = afterwards === null ? null : hostNamed(guide, afterwards.host)
   return {
     id: flag.id, title: flag.title, level: flag.level, doNow: [...flag.card.doNow], doNot: [...flag.card.doNot],
     calls: flag.card.call.flatMap((name) => guide.region.numbers.get(name) ?? []), then: flag.then,
+    ...(afterwards === null || host === null ? {} : { afterwards: { host: host.id, hostName: host.name, node: afterwards.node, offer: afterwards.offer } }),
   }
 }
 

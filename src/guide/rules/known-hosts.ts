@@ -2,9 +2,9 @@ import { closestNames } from '../closest-names.js'
 import type { RuleContext } from '../rule-context.js'
 import type { Located } from '../source-file.js'
 
-/** Error. Every host that a problem, a tree or a worked case names has a file in trees/hosts; a problem names at least one. */
+/** Error. Every host that a problem, a tree, a red flag or a worked case names has a file in trees/hosts; a problem names at least one. */
 export function knownHostsRule(context: RuleContext): void {
-  const { hosts, problems, cases } = context.guide
+  const { hosts, problems, redFlags, cases } = context.guide
   const look = (host: Located<string>): void => {
     if (hosts.has(host.value)) return
     context.error({
@@ -24,5 +24,6 @@ export function knownHostsRule(context: RuleContext): void {
     const targets = [...node.answers.map(({ target }) => target), node.otherAnswers, node.notSure]
     for (const target of targets) if (target?.kind === 'host') look(target.host)
   }
+  for (const { afterwards } of redFlags.values()) if (afterwards !== null) look(afterwards.host)
   for (const { host } of cases) if (host !== null) look(host)
 }

@@ -14,6 +14,10 @@ export function knownNodesRule(context: RuleContext): void {
     })
   }
   for (const host of context.guide.hosts.values()) look(host, host.start.value, host.start.at)
+  for (const { afterwards } of context.guide.redFlags.values()) {
+    const host = afterwards === null ? undefined : context.guide.hosts.get(afterwards.host.value)
+    if (afterwards !== null && host !== undefined) look(host, afterwards.node.value, afterwards.node.at)
+  }
   for (const { host, node } of context.nodes()) {
     // As written, not as taken: *other answers* may lead astray even where every answer is named.
     for (const target of [...node.answers.map((answer) => answer.target), node.otherAnswers, node.notSure]) {

@@ -5,8 +5,8 @@ import type { CaseService } from '../wire/case-service.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 import { hearingOf } from './hearing.js'
 import { JobPicker } from './job-picker.js'
-import { offeredPlaces } from './offered-places.js'
-import { Told } from './told.js'
+import { isAfterDanger, offeredPlaces } from './offered-places.js'
+import { OfferLines } from './offer-lines.js'
 import { UNKNOWN_PLANT } from './unknown-plant.js'
 import { PlantPicker } from './plant-picker.js'
 
@@ -23,28 +23,26 @@ interface PlaceChoiceProps {
 /** What was heard, shown for a yes: the best three, or anything else by typing. */
 export function PlaceChoice({ view, service, disabled, headingRef, onSettle, onSpecialist }: PlaceChoiceProps) {
   const words = useSheetWording().place
-  const offers = offeredPlaces(view.place, view.cards.length > 0)
+  const offers = offeredPlaces(view.place, view.cards)
   const hearing = hearingOf(view.place)
-  const asksForPlant = offers.length === 0 || hearing === 'no plant' || hearing === 'out of scope'
+  const fromDanger = isAfterDanger(view.cards)
+  const asksForPlant = offers.length === 0 || (!fromDanger && (hearing === 'no plant' || hearing === 'out of scope'))
+  const isSure = !fromDanger && hearing === 'sure'
   const [picking, setPicking] = useState(asksForPlant)
   const [choosingJob, setChoosingJob] = useState(false)
   return (
     <div class="step">
-      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{choosingJob ? words.jobTitle : picking && asksForPlant ? words.titleNothing : hearing === 'sure' ? words.title : words.titleUnsure}</h3>
+      <h3 class="step-title" tabIndex={-1} ref={headingRef}>{choosingJob ? words.jobTitle : picking && asksForPlant ? words.titleNothing : fromDanger ? words.titleAfterDanger : isSure ? words.title : words.titleUnsure}</h3>
       {choosingJob && <JobPicker service={service} disabled={disabled} onPick={onSettle} onSpecialist={onSpecialist} onLeave={() => setChoosingJob(false)} />}
       {!picking && !choosingJob && (
         <>
-          <p>{hearing === 'sure' ? words.lead : words.leadUnsure}</p>
+          <p>{fromDanger ? words.leadAfterDanger : isSure ? words.lead : words.leadUnsure}</p>
           <ul class="offers">
             {offers.map((offer, place) => (
               <li key={`${offer.host}/${offer.node ?? ''}`}>
-                <button type="button" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'} aria-disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
-                  {place === 0 && hearing === 'sure' && offers.length > 1 && view.place.hosts.some(host => host.host === offer.host) && <span class="kicker">{words.guess}</span>}
-                  <span class="offer-plant"><Told text={offer.hostName} shown={offer.shortName} /></span>
-                  <span class="offer-trouble">{offer.phrase !== null ? <Told text={offer.phrase} /> : offers.length > 1 ? words.anything : words.tellNext}</span>
-                  {offer.heard.length > 0 && (
-                    <span class="offer-heard">{words.heard} {offer.heard.map((said, n) => <q key={n}>{said}</q>)}</span>
-                  )}
+                <button type="button" class={place === 0 && isSure ? 'offer first' : 'offer'} aria-disabled={disabled} onClick={() => onSettle(offer.host, offer.node)}>
+                  {place === 0 && isSure && offers.length > 1 && view.place.hosts.some(host => host.host === offer.host) && <span class="kicker">{words.guess}</span>}
+                  <OfferLines offer={offer} alone={offers.length === 1} fromDanger={fromDanger} />
                 </button>
               </li>
             ))}

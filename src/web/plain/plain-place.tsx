@@ -1,6 +1,7 @@
 import type { ComplaintRows, HostRows } from '../../../shared/index.js'
 import { hearingOf } from '../case/hearing.js'
-import { offeredPlaces } from '../case/offered-places.js'
+import { isAfterDanger, offeredPlaces } from '../case/offered-places.js'
+import { OfferLines } from '../case/offer-lines.js'
 import { Told, useLanguageOf } from '../case/told.js'
 import { UNKNOWN_PLANT } from '../case/unknown-plant.js'
 import { useWording } from '../wording/language.js'
@@ -14,12 +15,14 @@ export function PlainPlace({ view, hosts }: Pick<CasePage, 'view' | 'hosts'>) {
   const { place: words, more } = useSheetWording()
   const { notAsked } = useWording()
   const hearing = hearingOf(view.place)
-  const offers = hearing === 'no plant' || hearing === 'out of scope' ? [] : offeredPlaces(view.place, view.cards.length > 0)
+  const fromDanger = isAfterDanger(view.cards)
+  const isSure = !fromDanger && hearing === 'sure'
+  const offers = !fromDanger && (hearing === 'no plant' || hearing === 'out of scope') ? [] : offeredPlaces(view.place, view.cards)
   return (
     <div class="step" id={NOW}>
-      <h2 class="step-title">{hearing === 'out of scope' ? notAsked.title : offers.length === 0 ? words.titleNothing : hearing === 'sure' ? words.title : words.titleUnsure}</h2>
-      {hearing === 'out of scope' && <><p>{notAsked.lead}</p><p><a href={`/ask?language=${view.language}`}>{more.restart}</a></p></>}
-      {offers.length > 0 && <p>{hearing === 'sure' ? words.lead : words.leadUnsure}</p>}
+      <h2 class="step-title">{hearing === 'out of scope' && !fromDanger ? notAsked.title : offers.length === 0 ? words.titleNothing : fromDanger ? words.titleAfterDanger : isSure ? words.title : words.titleUnsure}</h2>
+      {hearing === 'out of scope' && !fromDanger && <><p>{notAsked.lead}</p><p><a href={`/ask?language=${view.language}`}>{more.restart}</a></p></>}
+      {offers.length > 0 && <p>{fromDanger ? words.leadAfterDanger : isSure ? words.lead : words.leadUnsure}</p>}
       {offers.length > 0 && (
         <ul class="offers">
           {offers.map((offer, place) => (
@@ -27,11 +30,7 @@ export function PlainPlace({ view, hosts }: Pick<CasePage, 'view' | 'hosts'>) {
               <PlainForm link={view.link} change="place" revision={view.revision}>
                 <input type="hidden" name="host" value={offer.host} />
                 <input type="hidden" name="node" value={offer.node ?? ''} />
-                <button type="submit" class={place === 0 && hearing === 'sure' ? 'offer first' : 'offer'}>
-                  <span class="offer-plant"><Told text={offer.hostName} shown={offer.shortName} /></span>
-                  <span class="offer-trouble">{offer.phrase !== null ? <Told text={offer.phrase} /> : offers.length > 1 ? words.anything : words.tellNext}</span>
-                  {offer.heard.length > 0 && <span class="offer-heard">{words.heard} {offer.heard.map((said, n) => <q key={n}>{said}</q>)}</span>}
-                </button>
+                <button type="submit" class={place === 0 && isSure ? 'offer first' : 'offer'}><OfferLines offer={offer} alone={offers.length === 1} fromDanger={fromDanger} /></button>
               </PlainForm>
             </li>
           ))}

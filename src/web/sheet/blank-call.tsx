@@ -32,7 +32,7 @@ export function BlankCall({ service, region, draft, sending, practice, onDraft, 
     onOpen({ words: said, ...(district === '' ? {} : { district }), ...(practice === null ? {} : { practice: practice.practice }) })
   }
 
-  const offers = suggestions === null ? [] : offeredPlaces(suggestions, suggestions.cards.length > 0)
+  const offers = suggestions === null ? [] : offeredPlaces(suggestions, suggestions.cards)
   return (
     <form class="step" onSubmit={event => { event.preventDefault(); open() }}>
       {suggestions !== null && suggestions.cards.length > 0 && <FlagCards cards={suggestions.cards} newCards={suggestions.cards.map(card => card.id)} />}
@@ -71,7 +71,7 @@ export function BlankCall({ service, region, draft, sending, practice, onDraft, 
         <ol>
           {offers.map(offer => (
             <li key={`${offer.host}/${offer.node ?? ''}`}>
-              <b>{offer.hostName}</b> <span class="written">{offer.phrase ?? 'complaint not yet clear'}</span>
+              {offer.ofHarm !== true && <b>{offer.hostName} </b>}<span class="written">{offer.phrase ?? 'complaint not yet clear'}</span>
               {offer.heard.length > 0 && <span class="origin">heard: {offer.heard.join(', ')}</span>}
             </li>
           ))}

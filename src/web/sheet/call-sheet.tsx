@@ -84,7 +84,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft, onWork 
   const settle = (host: string, node: string | null) => session.change({ path: 'place', body: { host, node } })
   const looks = view !== null && aside === null && view.ticket === null ? looksOf(view.step) : []
   const lookAt = (check: CheckCard) => setAside({ kind: 'line', check, before: view?.lines.find(line => line.check.id === check.id)?.answer ?? null })
-  const offers = view !== null && view.step.kind === 'place' && aside === null ? offeredPlaces(view.place, view.cards.length > 0) : []
+  const offers = view !== null && view.step.kind === 'place' && aside === null ? offeredPlaces(view.place, view.cards) : []
 
   const advice = view !== null && aside === null && view.ticket === null && view.practice === null && view.step.kind === 'conclude' ? view.step.card : null
   const letter = advice === null || view === null || region === null ? null : adviceLetterAddress({ card: advice, helpline: region.helpline, link: `${location.origin}/case#${view.link}` })
@@ -97,7 +97,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft, onWork 
       actions.push({ key: CANT_LOOK_KEY, words: 'can’t look now', run: () => answer(openCheck.check, CANT_LOOK) })
     }
     if (view.step.kind === 'place' && aside === null) actions.push({ key: UNKNOWN_PLANT_KEY, words: 'plant not known', run: () => settle(UNKNOWN_PLANT, null) })
-    offers.forEach((offer, place) => actions.push({ key: String(place + 1), words: `${offer.hostName}: ${offer.phrase ?? 'complaint not clear'}`, run: () => settle(offer.host, offer.node) }))
+    offers.forEach((offer, place) => actions.push({ key: String(place + 1), words: offer.ofHarm === true ? offer.phrase ?? '' : `${offer.hostName}: ${offer.phrase ?? 'complaint not clear'}`, run: () => settle(offer.host, offer.node) }))
     looks.forEach((check, place) => actions.push({ key: String(place + 1), words: check.ask, run: () => lookAt(check) }))
     if (view.step.kind === 'red-flag' && !view.cards.some(card => card.then === 'stop')) {
       actions.push({ key: 'G', words: 'Go on: the caller has done this', run: () => session.change({ path: 'carry-on', body: {} }) })
@@ -226,7 +226,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft, onWork 
             <div class="answers">
               {offers.map((offer, place) => (
                 <button type="button" class="answer" key={`${offer.host}/${offer.node ?? ''}`} aria-disabled={busy} onClick={() => settle(offer.host, offer.node)}>
-                  <span class="keyed"><kbd>{place + 1}</kbd> <span><b>{offer.hostName}</b> <span class="written">{offer.phrase ?? 'complaint not clear'}</span></span></span>
+                  <span class="keyed"><kbd>{place + 1}</kbd> <span>{offer.ofHarm !== true && <b>{offer.hostName} </b>}<span class="written">{offer.phrase ?? 'complaint not clear'}</span></span></span>
                 </button>
               ))}
               <button type="button" class="answer aside" aria-disabled={busy} onClick={() => settle(UNKNOWN_PLANT, null)}>

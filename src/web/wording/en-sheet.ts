@@ -36,6 +36,9 @@ export const enSheet = {
     titleUnsure: 'Which of these comes nearest?',
     leadUnsure: 'We are not sure what you mean. Pick the line that fits best, or “Something else”. You can change it later.',
     guesses: 'Show what we made of your words',
+    titleAfterDanger: 'What else do you want to know?',
+    leadAfterDanger: 'Do first what the card above says. If nothing is wrong with the plant, you can stop here. This sheet keeps what you told us.',
+    plantItself: 'something is wrong with the plant itself',
   },
 
   picker: {

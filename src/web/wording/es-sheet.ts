@@ -33,6 +33,9 @@ export const esSheet: SheetWording = {
     titleUnsure: '¿Cuál de estas se acerca más?',
     leadUnsure: 'No estamos seguros de haberle entendido. Elija la línea que mejor encaje, o «Otra cosa». Podrá cambiarla más tarde.',
     guesses: 'Ver lo que entendimos de sus palabras',
+    titleAfterDanger: '¿Qué más quiere saber?',
+    leadAfterDanger: 'Haga primero lo que dice la tarjeta de arriba. Si la planta no tiene nada, puede dejarlo aquí. Esta hoja guarda lo que nos contó.',
+    plantItself: 'algo le pasa a la planta misma',
   },
 
   picker: {

@@ -25,6 +25,11 @@ describe('rule: every host named exists', () => {
       .toEqual([{ code: 'UNKNOWN_HOST', at: 'trees/hosts/lettuce.yaml:25:19', nearest: ['rose'] }])
   })
 
+  it('points at a host that a red flag leads to and no file has', () => {
+    expect(errorsOf({ 'red-flags/sap-on-skin.yaml': swap('then: carry on', 'then: carry on\nafterwards: { host: letuce, node: top, offer: Which plant it was }') }))
+      .toEqual([{ code: 'UNKNOWN_HOST', at: 'trees/red-flags/sap-on-skin.yaml:8:21', nearest: ['lettuce'] }])
+  })
+
   it('points at the host of a worked case that no file has, beside every other', () => {
     expect(errorsOf({
       'casebook/lettuce.yaml': swap('host: lettuce', 'host: lettuces'),

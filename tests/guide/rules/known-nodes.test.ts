@@ -31,6 +31,12 @@ describe('rule: every node named exists', () => {
       .toEqual([{ code: 'UNKNOWN_NODE', at: 'trees/hosts/rose.yaml:10:34', nearest: [] }])
   })
 
+  it('looks for the place that a red flag leads to in that host\'s tree', () => {
+    const leading = (node: string) => errorsOf({ 'red-flags/sap-on-skin.yaml': swap('then: carry on', `then: carry on\nafterwards: { host: lettuce, node: ${node}, offer: Which plant it was }`) })
+    expect(leading('slime')).toEqual([])
+    expect(leading('slmie')).toEqual([{ code: 'UNKNOWN_NODE', at: 'trees/red-flags/sap-on-skin.yaml:8:36', nearest: ['slime'] }])
+  })
+
   it('reports every unknown node, not only the first', () => {
     expect(errorsOf({ 'hosts/lettuce.yaml': (text) => text.replace('holes: slime', 'holes: slmie').replace('not sure: underside', 'not sure: undersid') }))
       .toEqual([
