@@ -4,6 +4,9 @@ import { SUBJECT_WEIGHTS } from './subject-weights.js'
 /** What a question may be about. `a plant` stands for every plant, named or not; the others are hosts that are none. */
 export const A_PLANT = 'a plant'
 
+/** The host id of the tree for whether a plant is poisonous. */
+export const POISONS = 'poison-plant'
+
 /** The hosts that are no plant, as far as the guide has them. */
 export const SUBJECTS: ReadonlySet<string> = new Set(Object.keys(SUBJECT_WEIGHTS.bySubject).filter((subject) => subject !== A_PLANT))
 

@@ -19,7 +19,7 @@ export const ENGLISH: Speech = {
     nearby: new Set([
       'near', 'nearby', 'beside', 'under', 'underneath', 'beneath', 'below', 'behind', 'by', 'between', 'alongside', 'against', 'opposite',
       'around', 'among', 'amongst', 'next', 'like', 'unlike', 'not', 'except', 'besides', 'beyond', 'nor',
-      'next to', 'close to', 'on to', 'near to', 'apart from', 'other than', 'rather than', 'such as', 'similar to', 'compared to', 'front of', 'instead of', 'looks like', 'smells of', 'smells like', 'away from', 'adjacent to', 'where the', 'bed with', 'border with', 'pot with', 'planted with', 'together with', 'along with', 'on from',
+      'size of', 'shape of', 'big as', 'large as', 'small as', 'thick as', 'bigger than', 'larger than', 'smaller than', 'next to', 'close to', 'on to', 'near to', 'apart from', 'other than', 'rather than', 'such as', 'similar to', 'compared to', 'front of', 'instead of', 'looks like', 'smells of', 'smells like', 'away from', 'adjacent to', 'where the', 'bed with', 'border with', 'pot with', 'planted with', 'together with', 'along with', 'on from',
     ]),
     alongside: new Set(['nearby', 'close by', 'next door', 'next to it', 'next to them', 'close to it', 'beside it', 'beside them', 'near it', 'near them', 'alongside it', 'in it', 'around it', 'by it', 'by them', 'is the same', 'are the same', 'has the same', 'have the same', 'got the same', 'went the same', 'is doing the', 'are doing the', 'in same bed']),
     // English says the thing last ("apple jam"): the guide's `things`.

@@ -17,5 +17,5 @@ export const ENGLISH_EVERYDAY_WORDS: ReadonlySet<string> = new Set([
   ...listed(`maples pests hostas hosted cools slops brown flack leaver whiter hollow bellow limes sherry merry berry fawn lattice thanks maybe
     gardeners squashing bluish blueish greenish pinkish squished benches panes pane captures frees graph fertilize fertilized soaker
     sprawling thinned banner doubly easing exposes flattening granular inclusion inspected inserting narrower prompting titled walker
-    wording roman neater commander sprayer sprayers barrow barrows wheelbarrow harrow spindly spindlier`),
+    wording roman neater heres theres wheres whats thats lets whos hows theyre theyve theyll youre youve youll weve commander sprayer sprayers barrow barrows wheelbarrow harrow spindly spindlier`),
 ])
