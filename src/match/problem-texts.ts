@@ -25,6 +25,12 @@ export interface ProblemTexts {
   readonly placeOf: Int32Array
 }
 
+/** Signs by number, each once, and how often the text of a problem has each. */
+interface ProblemText {
+  readonly signs: readonly number[]
+  readonly counts: readonly number[]
+}
+
 interface WorkedCase {
   readonly problem: number
   readonly signs: ReadonlySet<string>
@@ -32,12 +38,20 @@ interface WorkedCase {
 
 /** Gathers the text of every problem of a guide. */
 export function buildProblemTexts(guide: Guide, ears: LetterEars, phrases: EntryPhrases): ProblemTexts {
-  const known = new Map<string, readonly string[]>()
-  const signsOf = (text: string): readonly string[] => {
+  const known = new Map<string, readonly number[]>()
+  const numbers = new Map<string, number>()
+  const names: string[] = []
+  const numberOf = (sign: string): number => {
+    const so = numbers.get(sign)
+    if (so !== undefined) return so
+    numbers.set(sign, names.length)
+    return names.push(sign) - 1
+  }
+  const signsOf = (text: string): readonly number[] => {
     const so = known.get(text)
     if (so !== undefined) return so
     const tokens = tokenize(text)
-    const signs = letterSigns(ears, tokens, tokens).map(({ name }) => name)
+    const signs = letterSigns(ears, tokens, tokens).map(({ name }) => numberOf(name))
     known.set(text, signs)
     return signs
   }
@@ -47,20 +61,29 @@ export function buildProblemTexts(guide: Guide, ears: LetterEars, phrases: Entry
     const ends = own.length > 0 ? own : reached
     if (ends.length <= MOST_ENDS) for (const problem of ends) listedAt(phrasesOf, problem).push({ text, share: 1 / ends.length })
   }
-  const cases = new Map(guide.casebook.flatMap(({ id, words, ends }) => (ends.kind === 'problem' ? [[id as string, { problem: ends.problem, signs: new Set(signsOf(words)) }] as const] : [])))
-  const casesOf = new Map<number, ReadonlySet<string>[]>()
-  for (const { problem, signs } of cases.values()) listedAt(casesOf, problem).push(signs)
+  const cases = new Map(guide.casebook.flatMap(({ id, words, ends }) => (ends.kind === 'problem' ? [[id as string, { problem: ends.problem, signs: new Set(signsOf(words).map((sign) => names[sign] ?? '')) }] as const] : [])))
+  const casesOf = new Map<number, ReadonlySet<number>[]>()
+  for (const { words, ends } of guide.casebook) if (ends.kind === 'problem') listedAt(casesOf, ends.problem).push(new Set(signsOf(words)))
   // One text at a time: those of thousands of trees together would fill the memory.
-  const textOf = (problem: Problem): ReadonlyMap<string, number> => {
-    const text = new Map<string, number>()
-    const add = (signs: Iterable<string>, each: number): void => { for (const sign of signs) text.set(sign, (text.get(sign) ?? 0) + each) }
+  const counts: number[] = []
+  const textOf = (problem: Problem): ProblemText => {
+    const signs: number[] = []
+    const add = (of: Iterable<number>, each: number): void => {
+      for (const sign of of) {
+        const so = counts[sign] ?? 0
+        if (so === 0) signs.push(sign)
+        counts[sign] = so + each
+      }
+    }
     for (const written of writtenOf(problem)) add(signsOf(written), 1)
     for (const [said, share] of toldOf(guide, problem)) add(signsOf(said), share / Math.max(1, signsOf(said).length))
     for (const { text: phrase, share } of phrasesOf.get(problem.number) ?? []) add(signsOf(phrase), share)
-    for (const signs of casesOf.get(problem.number) ?? []) add(signs, 1)
+    for (const said of casesOf.get(problem.number) ?? []) add(said, 1)
+    const text = { signs, counts: signs.map((sign) => counts[sign] ?? 0) }
+    for (const sign of signs) counts[sign] = 0
     return text
   }
-  return { cases, ...gathered(guide.problems, textOf) }
+  return { cases, ...gathered(guide.problems, textOf, names) }
 }
 
 function listedAt<Item>(lists: Map<number, Item[]>, number: number): Item[] {
@@ -130,17 +153,18 @@ function gainOf(own: number, usual: number): number {
   return Math.log1p(WEIGHTS.textsOwn * own / ((1 - WEIGHTS.textsOwn) * usual))
 }
 
-function gathered(problems: readonly Problem[], textOf: (problem: Problem) => ReadonlyMap<string, number>): Omit<ProblemTexts, 'cases'> {
+/** @param names the signs by number, all known once every text has been read */
+function gathered(problems: readonly Problem[], textOf: (problem: Problem) => ProblemText, names: readonly string[]): Omit<ProblemTexts, 'cases'> {
   const lengths = new Float64Array(problems.length)
-  const lists = new Map<string, { problems: number[]; counts: number[]; usual: number }>()
+  const lists: { problems: number[]; counts: number[]; usual: number }[] = []
   for (const problem of problems) {
     const text = textOf(problem)
     let length = 0
-    for (const count of text.values()) length += count
+    for (const count of text.counts) length += count
     lengths[problem.number] = length
-    for (const [sign, count] of text) {
-      let list = lists.get(sign)
-      if (list === undefined) lists.set(sign, list = { problems: [], counts: [], usual: 0 })
+    for (const [at, sign] of text.signs.entries()) {
+      const count = text.counts[at] ?? 0
+      const list = lists[sign] ??= { problems: [], counts: [], usual: 0 }
       list.problems.push(problem.number)
       list.counts.push(count)
       list.usual += count / length / problems.length
@@ -148,10 +172,10 @@ function gathered(problems: readonly Problem[], textOf: (problem: Problem) => Re
   }
   return {
     lengths, placeOf: new Int32Array(problems.length),
-    postings: new Map([...lists].map(([sign, { problems: having, counts, usual }]) => [sign, {
+    postings: new Map(lists.flatMap(({ problems: having, counts, usual }, sign) => [[names[sign] ?? '', {
       usual, problems: Int32Array.from(having), counts: Float64Array.from(counts),
       gains: Float64Array.from(counts, (count, at) => gainOf(count / (lengths[having[at] ?? 0] ?? 1), usual)),
-    }])),
+    }] as const])),
   }
 }
 

@@ -1,5 +1,5 @@
 import type { Guide, Problem } from '../guide/index.js'
-import { type Meanings, readTerms } from './meanings.js'
+import { type Meanings, readTerms, type Term } from './meanings.js'
 import { WEIGHTS } from './score.js'
 import { tokenize } from './tokens.js'
 
@@ -17,27 +17,42 @@ export interface ProblemWords {
 
 /** Gathers the words of every problem of a guide. */
 export function buildProblemWords(guide: Guide, meanings: Meanings): ProblemWords {
-  const lists = new Map<string, Map<number, number>>()
+  const lists = new Map<string, { readonly problems: number[]; readonly strengths: number[] }>()
   const words = new Set<string>()
+  // Many problems share a sign, and so its words.
+  const known = new Map<string, readonly Term[]>()
+  const termsOf = (text: string): readonly Term[] => {
+    const so = known.get(text)
+    if (so !== undefined) return so
+    const tokens = tokenize(text)
+    for (const { text: word } of tokens) if (word.length > 4) words.add(word)
+    const terms = readTerms(meanings, tokens)
+    known.set(text, terms)
+    return terms
+  }
   for (const problem of guide.problems) {
+    const add = (key: string, strength: number): void => {
+      let list = lists.get(key)
+      if (list === undefined) lists.set(key, list = { problems: [], strengths: [] })
+      const last = list.problems.length - 1
+      if (list.problems[last] === problem.number) list.strengths[last] = Math.max(list.strengths[last] ?? 0, strength)
+      else {
+        list.problems.push(problem.number)
+        list.strengths.push(strength)
+      }
+    }
     for (const [text, strength] of textsOf(guide, problem)) {
-      const tokens = tokenize(text)
-      for (const { text: word } of tokens) if (word.length > 4) words.add(word)
-      for (const { key, exact } of readTerms(meanings, tokens)) {
-        const keys = strength === WEIGHTS.problemName ? [key, exact] : [key]
-        for (const each of new Set(keys)) {
-          let list = lists.get(each)
-          if (list === undefined) lists.set(each, list = new Map())
-          list.set(problem.number, Math.max(list.get(problem.number) ?? 0, strength))
-        }
+      for (const { key, exact } of termsOf(text)) {
+        add(key, strength)
+        if (strength === WEIGHTS.problemName) add(exact, strength)
       }
     }
   }
   const count = guide.problems.length
   return {
     words, count,
-    postings: new Map([...lists].map(([key, list]) => [key, {
-      problems: Int32Array.from(list.keys()), strengths: Float64Array.from(list.values()), tells: Math.log(1 + count / list.size),
+    postings: new Map([...lists].map(([key, { problems, strengths }]) => [key, {
+      problems: Int32Array.from(problems), strengths: Float64Array.from(strengths), tells: Math.log(1 + count / problems.length),
     }])),
   }
 }
