@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { buildMatchIndex, matchLine } from '../../src/match/index.js'
+import { buildMatchIndex, matchLine, matchQuestion } from '../../src/match/index.js'
 import { wholeGuide } from '../whole-guide.js'
 
 const index = buildMatchIndex(await wholeGuide())
@@ -27,5 +27,24 @@ describe('dangers told by kinds of words: who, what was done, and what came of i
     'asparagus looks half dead in july and it shouldn\'t, stems have rusty blisters',
   ])('are not heard where a plant has the trouble: %s', (words) => {
     expect(matchLine(index, words).redFlags).toEqual([])
+  })
+})
+
+describe('a caution that is only asked about', () => {
+  it.each([
+    ['can the fruit of the lilli pilli be eaten, raw or cooked', 'poison-question'],
+    ['which plants should I not plant with my cat about', 'poison-question'],
+    ['are crocosmia bulbs a problem for dogs', 'poison-question'],
+    ['safe plants for a nursery school garden please', 'poison-question'],
+    ['plants to avoid with toddlers', 'poison-question'],
+    ['the drum has no instructions on it, how much copper mixture do I use', 'spray-question'],
+    ['do I need a licence to spray my own orchard', 'spray-question'],
+    ['how do I dispose of old weedkiller', 'spray-question'],
+  ])('is met with its card: %s', (words, redFlag) => {
+    expect(matchQuestion(index, words).redFlags.map((heard) => heard.redFlag as string)).toContain(redFlag)
+  })
+
+  it.each(['a problem for my roses every year', 'which plants should I grow with my hostas', 'how do I get rid of weeds without digging', 'can I feed the rose again'])('is no caution: %s', (words) => {
+    expect(matchQuestion(index, words).redFlags).toEqual([])
   })
 })
