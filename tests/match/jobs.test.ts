@@ -66,6 +66,6 @@ describe('a question after a job', () => {
   })
 
   it('knows the jobs of the guide by the kind of their problems', () => {
-    expect([...index.jobs.hosts].sort()).toEqual(['choosing', 'feeding', 'fruit-pruning', 'new-plants', 'planting', 'pruning', 'winter-care'])
+    expect([...index.jobs.hosts].sort()).toEqual(['choosing', 'feeding', 'fruit-pruning', 'new-plants', 'planting', 'pruning', 'soil-work', 'winter-care'])
   })
 })

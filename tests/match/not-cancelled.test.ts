@@ -54,6 +54,8 @@ describe('words that keep plant questions calm', () => {
     ['washed the lettuce with bleach', 'spray-misuse'],
     ['lemon juice on her hands in the sun and now blisters', 'sap-on-skin'],
     ['I read people used to eat it so I am going to cook the roots tonight, it is a wild plant', 'about-to-eat'],
+    ['we make leaf mould in a cage and mushrooms came up in it, can I eat them', 'about-to-eat'],
+    ['I make leafmold every year, could I fry the mushrooms that grow on it for dinner', 'about-to-eat'],
     ['she cut the foxglove leaves with a knife and ate them', 'someone-ate-plant'],
     ['in the gale the spray from the field came through the kitchen window', 'spray-exposure'],
     ['my husband collapsed in the heat while spraying', 'trouble-breathing'],
