@@ -91,6 +91,7 @@ describe('dangers in the words that were drawn in on 2026-11-30', () => {
     ['large berries on a hedge, tasty I think, can I eat them', 'about-to-eat'],
     ['our mother in law ate the daffodil bulbs', 'someone-ate-plant'],
     ['used banned weedkiller on the veg and we ate it', 'spray-misuse'],
+    ['I used the same sprayer for weedkiller and feed and now the tomatoes curl', 'spray-misuse'],
   ])('are heard: %s', (words, redFlag) => {
     expect(matchQuestion(index, words).redFlags.map((heard) => heard.redFlag as string)).toContain(redFlag)
   })
@@ -105,6 +106,7 @@ describe('dangers in the words that were drawn in on 2026-11-30', () => {
     'it grew into a six foot high white spike in my garden',
     'the privet was sprayed with a growth regulator once but that is banned now',
     'leaves come down, some have burnt brown areas, another maple 100 feet off is fine',
+    'can i use the same sprayer for weedkiller and feed',
   ])('and what only sounds like it is not: %s', (words) => {
     expect(matchQuestion(index, words).redFlags.filter(({ level }) => level === 'emergency').map((heard) => heard.redFlag as string)).toEqual([])
   })
