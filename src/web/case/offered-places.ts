@@ -50,7 +50,8 @@ function offeredAfterDanger(heard: HeardPlace, cards: readonly DangerCard[]): re
       return { host, hostName, shortName: hostName, node: fitting?.node ?? node, phrase: offer, ofHarm: true, heard: saidOnce(fitting?.words ?? []) }
     })
   const named = heard.hosts.find(isPlainlyNamed)
-  const whole = named === undefined || harms.some(({ host }) => host === named.host) ? [] : [{ ...wholeTree(heard.hosts, named), heard: [] }]
+  const ofHarm = new Set(cards.flatMap(({ afterwards }) => afterwards?.host ?? []))
+  const whole = named === undefined || ofHarm.has(named.host) ? [] : [{ ...wholeTree(heard.hosts, named), heard: [] }]
   const others = [...harms, ...whole]
   return [...told, ...others.slice(0, MOST_OFFERS - told.length)]
 }
