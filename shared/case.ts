@@ -98,6 +98,8 @@ export const FlagCard = z.object({
   then: z.enum(['carry on', 'stop']),
   /** What is offered once the asker goes on, besides what they told of: a place in a tree, and its words. */
   afterwards: z.object({ host: z.string(), hostName: z.string(), node: z.string(), offer: z.string() }).optional(),
+  /** How to look without coming to harm, to be said beside every check. */
+  looking: z.string().optional(),
 }).meta({ id: 'FlagCard' })
 
 /** One filled-in line of the sheet: an answered check. */

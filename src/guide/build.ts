@@ -189,6 +189,7 @@ function buildRedFlag(draft: RedFlagDraft, number: number, sets: ReadonlyMap<str
     id: draft.id.value as RedFlagId, number, title: draft.title.value, level: draft.level, hear: spreadHearings(draft.hear, sets),
     card: { doNow: values(draft.doNow), doNot: values(draft.doNot), call: values(draft.call) }, then: draft.then,
     afterwards: draft.afterwards === null ? null : { host: draft.afterwards.host.value as HostId, node: draft.afterwards.node.value as NodeName, offer: draft.afterwards.offer.value },
+    looking: draft.looking?.value ?? null,
   }
 }
 

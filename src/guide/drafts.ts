@@ -110,6 +110,7 @@ export interface RedFlagDraft extends Draft {
   readonly call: readonly Located<string>[]
   readonly then: 'carry on' | 'stop'
   readonly afterwards: { readonly host: Located<string>; readonly node: Located<string>; readonly offer: Located<string> } | null
+  readonly looking: Located<string> | null
 }
 
 export interface RegionDraft {

@@ -198,6 +198,8 @@ export interface RedFlag {
   readonly then: 'carry on' | 'stop'
   /** What is offered once the asker goes on, besides the complaints they told of: a place in a tree about what did the harm. */
   readonly afterwards: { readonly host: HostId; readonly node: NodeName; readonly offer: string } | null
+  /** How to look without coming to harm, said beside every check once the asker goes on; null where nothing needs saying. */
+  readonly looking: string | null
 }
 
 export interface Region {

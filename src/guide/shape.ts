@@ -181,6 +181,7 @@ function shapeRedFlag(parsed: ParsedFile, report: Report): AnyDraft | null {
       node: here.text(value.afterwards.node, ['afterwards', 'node']),
       offer: here.text(value.afterwards.offer, ['afterwards', 'offer']),
     },
+    looking: value.looking === undefined ? null : here.text(value.looking, ['looking']),
     accepts: here.accepts(value.accepts),
   }
 }

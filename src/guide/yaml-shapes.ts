@@ -106,6 +106,7 @@ export const redFlagShape = z.strictObject({
   card: z.strictObject({ 'do now': z.array(text).min(1), 'do not': z.array(text).optional(), call: z.array(text) }),
   then: z.enum(['carry on', 'stop']),
   afterwards: z.strictObject({ host: id, node: id, offer: text }).optional(),
+  looking: text.optional(),
   sources,
   reviewed,
   accepts,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { adviceCard } from '../../src/desk/views/cards.js'
+import { adviceCard, flagCards } from '../../src/desk/views/cards.js'
 import { shippedGuide } from './desk-world.js'
 
 const guide = await shippedGuide()
@@ -22,5 +22,18 @@ describe('the look-alikes on an advice card', () => {
         expect(shown.filter((one) => !host.problems.includes(one)), `${problem.id} on ${host.id}`).toEqual([])
       }
     }
+  })
+})
+
+describe('the cards of a case', () => {
+  it('stand gravest first: what calls the emergency number soonest, then other emergencies, then cautions', () => {
+    expect(flagCards(guide, ['about-to-eat', 'pet-ate-plant', 'poison-question', 'sap-on-skin', 'someone-ate-plant']).map(({ id }) => id))
+      .toEqual(['someone-ate-plant', 'sap-on-skin', 'about-to-eat', 'pet-ate-plant', 'poison-question'])
+  })
+
+  it('lead on to a place that the guide has, in its words', () => {
+    const [card] = flagCards(guide, ['pet-ate-plant'])
+    expect(card?.afterwards).toMatchObject({ host: 'poison-plant', hostName: 'Is this plant poisonous?', node: 'form' })
+    expect(flagCards(guide, ['tree-hazard'])[0]).toMatchObject({ looking: expect.stringContaining('safe place') })
   })
 })

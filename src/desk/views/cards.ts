@@ -1,9 +1,14 @@
 import type { AdviceCard, CheckCard, FlagCard } from '../../../shared/index.js'
 import type { Check, Guide, Host, Problem, RedFlag } from '../../guide/index.js'
-import { hostNamed } from '../guide-names.js'
+import { hostNamed, redFlagNamed } from '../guide-names.js'
 import { wordingOf } from '../wording/index.js'
 import { sprayInWords, spraysNothing } from './spray.js'
 import { surenessOf } from './sureness.js'
+
+/** The region's number for when life is in danger. */
+const EMERGENCY = 'emergency'
+/** More numbers than any card has. */
+const MOST_CALLS = 100
 
 /** The region's number to call about a problem that must be reported. */
 const OFFICE = 'plant health office'
@@ -23,6 +28,16 @@ export function checkCard(check: Check): CheckCard {
   }
 }
 
+/** The cards of red flags by name, gravest first: emergencies, and among them those that call for help soonest. */
+export function flagCards(guide: Guide, names: readonly string[]): FlagCard[] {
+  const flags = names.flatMap((name) => redFlagNamed(guide, name) ?? [])
+  const rank = ({ level, card }: RedFlag): number => {
+    const place = card.call.findIndex((name) => name === EMERGENCY)
+    return (level === 'emergency' ? 0 : MOST_CALLS) + (place < 0 ? MOST_CALLS - 1 : place)
+  }
+  return flags.sort((one, other) => rank(one) - rank(other)).map((flag) => flagCard(guide, flag))
+}
+
 /** A red flag with the region's numbers; a number the region does not have is left out. */
 export function flagCard(guide: Guide, flag: RedFlag): FlagCard {
   const { afterwards } = flag
@@ -31,6 +46,7 @@ export function flagCard(guide: Guide, flag: RedFlag): FlagCard {
     id: flag.id, title: flag.title, level: flag.level, doNow: [...flag.card.doNow], doNot: [...flag.card.doNot],
     calls: flag.card.call.flatMap((name) => guide.region.numbers.get(name) ?? []), then: flag.then,
     ...(afterwards === null || host === null ? {} : { afterwards: { host: host.id, hostName: host.name, node: afterwards.node, offer: afterwards.offer } }),
+    ...(flag.looking === null ? {} : { looking: flag.looking }),
   }
 }
 

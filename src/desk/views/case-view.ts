@@ -3,8 +3,8 @@ import type { Reading } from '../../engine/index.js'
 import type { Guide } from '../../guide/index.js'
 import type { CaseFile } from '../cases/case-file.js'
 import { checksToComeOf, readCaseFile, usableEvidence } from '../cases/read-case-file.js'
-import { checkNamed, redFlagNamed } from '../guide-names.js'
-import { checkCard, flagCard } from './cards.js'
+import { checkNamed } from '../guide-names.js'
+import { checkCard, flagCards } from './cards.js'
 import { placeView } from './place-view.js'
 import { stepView } from './step-view.js'
 import { withUntranslated } from './untranslated.js'
@@ -26,7 +26,7 @@ export function caseView(guide: Guide, own: Guide, file: CaseFile, beside: CaseB
   return withUntranslated(guide, own, {
     link: file.link, revision: file.revision, language: file.language, words: [...file.words], openedAt: file.openedAt, askedOn: file.askedOn,
     district: file.district,
-    cards: reading.cards.flatMap((name) => redFlagNamed(guide, name) ?? []).map((flag) => flagCard(guide, flag)),
+    cards: flagCards(guide, reading.cards),
     carriedOn: file.evidence.carriedOn,
     place: placeView(guide, own, file, reading),
     lines: filledLines(guide, file, reading),

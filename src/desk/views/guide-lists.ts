@@ -2,10 +2,10 @@ import type { CheckRows, ComplaintRows, HostRows, ProblemRows, RegionView, Sugge
 import { type Guide, type Host, isJobHost, type Problem } from '../../guide/index.js'
 import { hearWords } from '../cases/hear-words.js'
 import { DeskFault } from '../desk-fault.js'
-import { hostNamed, redFlagNamed } from '../guide-names.js'
+import { hostNamed } from '../guide-names.js'
 import type { Knowledge } from '../room.js'
 import { answerText } from './answer-text.js'
-import { checkCard, flagCard } from './cards.js'
+import { checkCard, flagCards } from './cards.js'
 import { offers } from './place-view.js'
 import { withUntranslated } from './untranslated.js'
 
@@ -63,7 +63,7 @@ export function suggestionsFor(knowledge: Knowledge, words: string): Suggestions
   const { redFlags, matched } = hearWords(knowledge, [words])
   return {
     ...offers(guide, guide, matched),
-    cards: redFlags.flatMap((name) => redFlagNamed(guide, name) ?? []).map((flag) => flagCard(guide, flag)),
+    cards: flagCards(guide, redFlags),
   }
 }
 

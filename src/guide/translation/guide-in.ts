@@ -149,6 +149,7 @@ function redFlagIn(redFlag: RedFlag, translation: Translation, words: Reader): R
     hear: [...translation.hear[redFlag.number] ?? [], ...redFlag.hear],
     card: { ...redFlag.card, doNow: words.list(redFlag.card.doNow, 'card', 'do now'), doNot: words.list(redFlag.card.doNot, 'card', 'do not') },
     afterwards: redFlag.afterwards === null ? null : { ...redFlag.afterwards, offer: words.text(redFlag.afterwards.offer, 'afterwards', 'offer') },
+    looking: redFlag.looking === null ? null : words.text(redFlag.looking, 'looking'),
   }
 }
 

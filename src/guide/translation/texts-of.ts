@@ -83,12 +83,13 @@ function textsOfHost({ name, called, nodes }: HostDraft): TextSlot[] {
   ]
 }
 
-function textsOfRedFlag({ title, doNow, doNot, afterwards }: RedFlagDraft): TextSlot[] {
+function textsOfRedFlag({ title, doNow, doNot, afterwards, looking }: RedFlagDraft): TextSlot[] {
   return [
     text(['title'], title.value),
     { path: ['hear'], kind: 'hearings', english: [], needed: true },
     ...list(['card', 'do now'], values(doNow)), ...list(['card', 'do not'], values(doNot)),
     ...(afterwards === null ? [] : [text(['afterwards', 'offer'], afterwards.offer.value)]),
+    ...(looking === null ? [] : [text(['looking'], looking.value)]),
   ]
 }
 

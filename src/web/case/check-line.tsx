@@ -1,12 +1,15 @@
 import type { ComponentChildren, Ref } from 'preact'
-import type { CheckCard, ChecksLeft, SecondLookNote } from '../../../shared/index.js'
+import type { CheckCard, ChecksLeft, FlagCard, SecondLookNote } from '../../../shared/index.js'
 import { LookDrawing } from './look-drawing.js'
+import { LookSafely } from './look-safely.js'
 import { answerInWords, CANT_LOOK, NOT_SURE, Told, ToldAnswer } from './told.js'
 import { useWording } from '../wording/language.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 
 interface CheckLineProps {
   readonly check: CheckCard
+  /** The cards of the case: some say how to look without coming to harm. */
+  readonly cards: readonly FlagCard[]
   readonly number: number
   readonly left: ChecksLeft | null
   /** The answer given before, when an earlier line is open again. */
@@ -25,7 +28,7 @@ interface CheckLineProps {
 
 /** One check open for an answer: how to look, why, the answers, and the two calm ways past it. */
 export function CheckLine(props: CheckLineProps) {
-  const { check, number, left, again = null, isLastLook = false, before = again?.said ?? null, sending = null, disabled, headingRef, onAnswer, onLeave } = props
+  const { check, cards, number, left, again = null, isLastLook = false, before = again?.said ?? null, sending = null, disabled, headingRef, onAnswer, onLeave } = props
   const words = useSheetWording().check
   const answer = (label: string, shown: ComponentChildren = <ToldAnswer check={check} answer={label} />) => (
     <button
@@ -44,6 +47,7 @@ export function CheckLine(props: CheckLineProps) {
         {again !== null && <SecondLook check={check} again={again} />}
         {isLastLook && <p class="told-apart">{words.lastLook}</p>}
         <h3 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask"><Told text={check.ask} /></h3>
+        <LookSafely cards={cards} />
         <LookDrawing check={check.id} />
         <dl class="looking">
           <div><dt>{words.how}</dt><dd><Told text={check.how} /></dd></div>

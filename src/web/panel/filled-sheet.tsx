@@ -54,7 +54,7 @@ export function FilledSheet({ view, state, session, service, region, wholePage, 
   const lineChange = (check: CheckCard, before: string | null) => setAside({ kind: 'line', check, before })
   const checkLine = (check: CheckCard, number: number, before: string | null) => (
     <CheckLine
-      check={check} number={number} left={null} before={before} disabled={busy} headingRef={heading} sending={answerOnItsWay(state, check.id)}
+      check={check} cards={view.cards} number={number} left={null} before={before} disabled={busy} headingRef={heading} sending={answerOnItsWay(state, check.id)}
       onAnswer={answer => session.change({ path: 'answers', body: { check: check.id, answer } })} onLeave={() => setAside(null)}
     />
   )

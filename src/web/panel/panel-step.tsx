@@ -68,7 +68,7 @@ export function PanelStep(props: PanelStepProps) {
       return answered ? null : (
         <>
           <CheckLine
-            key={`${step.check.id}/${step.again === null ? '' : 'again'}`} check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} isLastLook={step.isLastLook} disabled={busy} headingRef={ownHeading}
+            key={`${step.check.id}/${step.again === null ? '' : 'again'}`} check={step.check} cards={view.cards} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} isLastLook={step.isLastLook} disabled={busy} headingRef={ownHeading}
             sending={answerOnItsWay(state, step.check.id)}
             onAnswer={answer => session.change({ path: 'answers', body: { check: step.check.id, answer } })}
           />

@@ -72,7 +72,7 @@ function AsidePart({ page, aside }: { readonly page: CasePage, readonly aside: N
   const { view, hosts } = page
   switch (aside.kind) {
     case 'line':
-      return <PlainCheck link={view.link} revision={view.revision} check={aside.check} number={lineNumberOf(view, aside.check.id)} left={null} again={null} before={aside.before} mayLeave />
+      return <PlainCheck link={view.link} revision={view.revision} check={aside.check} cards={view.cards} number={lineNumberOf(view, aside.check.id)} left={null} again={null} before={aside.before} mayLeave />
     case 'plants':
       return <div class="step" id={NOW}><h2 class="step-title">{words.picker.title}</h2><PlantList link={view.link} hosts={hosts} leave /></div>
     case 'complaints':
@@ -102,7 +102,7 @@ function PlainStep({ page, lookAddress }: { readonly page: CasePage, readonly lo
     case 'ask':
       return answered ? null : (
         <PlainCheck
-          link={view.link} revision={view.revision} check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} isLastLook={step.isLastLook}
+          link={view.link} revision={view.revision} check={step.check} cards={view.cards} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} isLastLook={step.isLastLook}
           before={step.again?.said ?? null} mayLeave={false}
         />
       )

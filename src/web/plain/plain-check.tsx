@@ -1,6 +1,7 @@
-import type { CheckCard, ChecksLeft, SecondLookNote } from '../../../shared/index.js'
+import type { CheckCard, ChecksLeft, FlagCard, SecondLookNote } from '../../../shared/index.js'
 import { SecondLook } from '../case/check-line.js'
 import { LookDrawing } from '../case/look-drawing.js'
+import { LookSafely } from '../case/look-safely.js'
 import { CANT_LOOK, NOT_SURE, Told, ToldAnswer } from '../case/told.js'
 import { usePlainWording } from '../wording/plain-language.js'
 import { useSheetWording } from '../wording/sheet-language.js'
@@ -11,6 +12,8 @@ interface PlainCheckProps {
   readonly link: string
   readonly revision: number
   readonly check: CheckCard
+  /** The cards of the case: some say how to look without coming to harm. */
+  readonly cards: readonly FlagCard[]
   readonly number: number
   readonly left: ChecksLeft | null
   readonly again: SecondLookNote | null
@@ -23,7 +26,7 @@ interface PlainCheckProps {
 }
 
 /** One check open for an answer: how to look, why, the answers, and the two calm ways past it. */
-export function PlainCheck({ link, revision, check, number, left, again, isLastLook = false, before, mayLeave }: PlainCheckProps) {
+export function PlainCheck({ link, revision, check, cards, number, left, again, isLastLook = false, before, mayLeave }: PlainCheckProps) {
   const words = useSheetWording().check
   const plain = usePlainWording()
   const note = (label: string) => label === before ? words.before : null
@@ -36,6 +39,7 @@ export function PlainCheck({ link, revision, check, number, left, again, isLastL
         {again !== null && <SecondLook check={check} again={again} />}
         {isLastLook && <p class="told-apart">{words.lastLook}</p>}
         <h2 class="step-title" id="check-ask"><Told text={check.ask} /></h2>
+        <LookSafely cards={cards} />
         <LookDrawing check={check.id} />
         <dl class="looking">
           <div><dt>{words.how}</dt><dd><Told text={check.how} /></dd></div>

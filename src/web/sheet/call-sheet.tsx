@@ -188,7 +188,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft, onWork 
           <>
             {truth !== null && <CallerSays truth={truth} check={aside.check} />}
             <ReadAloud
-              check={aside.check} number={lineNumberOf(view, aside.check.id)} left={null} before={aside.before} disabled={busy} headingRef={heading}
+              check={aside.check} cards={view.cards} number={lineNumberOf(view, aside.check.id)} left={null} before={aside.before} disabled={busy} headingRef={heading}
               onAnswer={label => answer(aside.check, label)}
             />
           </>
@@ -240,7 +240,7 @@ export function CallSheet({ call, service, region, deskActions, onDraft, onWork 
           <>
             {truth !== null && <CallerSays truth={truth} check={step.check} />}
             <ReadAloud
-              check={step.check} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} isLastLook={step.isLastLook} before={step.again?.said ?? null} disabled={busy} headingRef={heading}
+              check={step.check} cards={view.cards} number={lineNumberOf(view, step.check.id)} left={step.left} again={step.again} isLastLook={step.isLastLook} before={step.again?.said ?? null} disabled={busy} headingRef={heading}
               onAnswer={label => answer(step.check, label)}
             />
           </>

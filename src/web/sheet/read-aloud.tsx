@@ -1,11 +1,14 @@
 import type { Ref } from 'preact'
-import type { CheckCard, ChecksLeft, SecondLookNote } from '../../../shared/index.js'
+import type { CheckCard, ChecksLeft, FlagCard, SecondLookNote } from '../../../shared/index.js'
 import { SecondLook } from '../case/check-line.js'
+import { LookSafely } from '../case/look-safely.js'
 import { CANT_LOOK, NOT_SURE } from '../case/told.js'
 import { useSheetWording } from '../wording/sheet-language.js'
 
 interface ReadAloudProps {
   readonly check: CheckCard
+  /** The cards of the case: some say how to look without coming to harm. */
+  readonly cards: readonly FlagCard[]
   readonly number: number
   readonly left: ChecksLeft | null
   /** Set when the answer is doubted and the check asked once more. */
@@ -23,7 +26,7 @@ export const NOT_SURE_KEY = '7'
 export const CANT_LOOK_KEY = '8'
 
 /** A check as it is read to a caller, and its answers by number. */
-export function ReadAloud({ check, number, left, again = null, isLastLook = false, before, disabled, headingRef, onAnswer }: ReadAloudProps) {
+export function ReadAloud({ check, cards, number, left, again = null, isLastLook = false, before, disabled, headingRef, onAnswer }: ReadAloudProps) {
   const words = useSheetWording().check
   const rows = [
     ...check.answers.map((label, place) => ({ label, key: String(place + 1) })),
@@ -38,6 +41,7 @@ export function ReadAloud({ check, number, left, again = null, isLastLook = fals
         {again !== null && <SecondLook check={check} again={again} />}
         {isLastLook && <p class="told-apart">{words.lastLook}</p>}
         <h2 class="step-title" tabIndex={-1} ref={headingRef} id="check-ask">{check.ask}</h2>
+        <LookSafely cards={cards} />
         <p class="spoken">{check.how}</p>
         <p class="hint">If they ask why: {check.why}</p>
         <div class="answers" role="group" aria-labelledby="check-ask">
