@@ -4,11 +4,15 @@ import { hearKinds, type KindEars } from './kinds.js'
 import type { EntryCandidate, HeardRedFlag, HeardWords, HostCandidate } from './matched.js'
 import { tokenize, type Token } from './tokens.js'
 
-/** Kinds of words of what ails or eats a plant: the words of a danger are not meant so. */
-const OF_THE_PLANT = ['eats', 'insects', 'pests of plants', 'wild animals', 'symptoms'] as const
+/** Kinds of words of what eats a plant: what a danger says was eaten, no pest has. */
+const EATS_IT = ['eats', 'pests of plants', 'wild animals'] as const
+
+/** Kinds of words of what ails a plant: the words of a danger are not meant so, unless they are of berries or mushrooms. */
+const AILS_IT = ['insects', 'symptoms'] as const
+const OF_BERRIES = ['fungi and berries'] as const
 
 /** Kinds of words of what does the harm: the words of a danger may well be meant so. */
-const OF_THE_HARM = ['poison', 'spoilers', 'fungi and berries'] as const
+const OF_THE_HARM = ['poison', 'spoilers'] as const
 
 /** What a danger is heard with, and the red flags of the guide. */
 interface DangerEars {
@@ -42,7 +46,8 @@ export function toldBesideDanger(
 
 function isOfThePlant(kinds: KindEars, phrase: string): boolean {
   const heard = hearKinds(kinds, tokenize(phrase), new Set())
-  return OF_THE_PLANT.some((kind) => heard.has(kind)) && !OF_THE_HARM.some((kind) => heard.has(kind))
+  const isOf = (some: readonly string[]): boolean => some.some((kind) => heard.has(kind))
+  return !isOf(OF_THE_HARM) && (isOf(EATS_IT) || (isOf(AILS_IT) && !isOf(OF_BERRIES)))
 }
 
 /** The places of the tokens that stand in words of the question. */

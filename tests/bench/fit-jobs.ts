@@ -46,7 +46,7 @@ async function fitJobs(): Promise<void> {
   }
   const all = [
     ...(await readLetters(...lettersElsewhere())).flatMap(({ text, problems, redFlags }) => (problems === undefined || redFlags.length > 0 ? [] : [letter(text, problems)])),
-    ...(await readQuestions()).filter(({ text, outOfScope }) => !isHeldBack(text) && !outOfScope).map(({ text, problems }) => letter(text, problems)),
+    ...(await readQuestions()).filter(({ text }) => !isHeldBack(text)).map(({ text, problems }) => letter(text, problems)),
     ...phrasesOfJobs(index).map(({ text, jobs }) => letter(text, jobs, true)),
     ...guide.problems.flatMap(({ id, name, what }) => [letter(name, [id]), letter(what, [id])]),
     ...guide.casebook.flatMap(({ words, ends }) => (ends.kind === 'red flag' ? [] : [letter(words, ends.kind === 'problem' ? [guide.problems[ends.problem]?.id ?? ''] : [])])),
