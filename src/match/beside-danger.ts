@@ -2,6 +2,7 @@ import type { RedFlag } from '../guide/index.js'
 import { clauseAround } from './clauses.js'
 import { hearKinds, type KindEars } from './kinds.js'
 import type { EntryCandidate, HeardRedFlag, HeardWords, HostCandidate } from './matched.js'
+import { CONDITIONS } from './subjects.js'
 import { tokenize, type Token } from './tokens.js'
 
 /** Kinds of words of what eats a plant: what a danger says was eaten, no pest has. */
@@ -32,8 +33,8 @@ export function toldBesideDanger(
 ): readonly EntryCandidate[] {
   const emergencies = redFlags.filter(({ level }) => level === 'emergency')
   const ofHarm = new Set<string>(emergencies.flatMap(({ redFlag }) => redFlagsById.get(redFlag)?.afterwards?.host ?? []))
-  // A cracked limb is a danger and the complaint in one.
-  if (emergencies.some(({ redFlag }) => (redFlagsById.get(redFlag)?.afterwards ?? null) === null)) return entries
+  // A cracked limb, or a spray that blew over the beds, is a danger and the complaint in one.
+  if ([...ofHarm].every((host) => host === CONDITIONS) || emergencies.some(({ redFlag }) => (redFlagsById.get(redFlag)?.afterwards ?? null) === null)) return entries
   const silent = new Set(hosts.flatMap((host) => host.words).flatMap((name) => placesOf(tokens, name)))
   const ofDanger = emergencies.flatMap((flag) => flag.words).flatMap((heard) => placesOf(tokens, heard)).filter((place) => !silent.has(place))
   for (const place of ofDanger) {

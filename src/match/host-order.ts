@@ -7,14 +7,11 @@ import type { JobTold } from './job-letters.js'
 import type { HostCandidate } from './matched.js'
 import type { PlaceEars } from './place-ears.js'
 import { tidyScore, WEIGHTS } from './score.js'
-import { A_PLANT, isToldOf, POISONS, SUBJECTS } from './subjects.js'
+import { A_PLANT, CONDITIONS, isToldOf, POISONS, SUBJECTS } from './subjects.js'
 import type { Token } from './tokens.js'
 
 /** The lawn's host id: it is often told of and not named ("molehills!"). */
 const LAWN = 'lawn'
-
-/** The host id of the tree for soil, water and weather. */
-const CONDITIONS = 'garden-conditions'
 
 /**
  * The subject that is most likely; a plant that is named gives way only to one that is rather sure. Whether a plant is

@@ -4,6 +4,9 @@ import { SUBJECT_WEIGHTS } from './subject-weights.js'
 /** What a question may be about. `a plant` stands for every plant, named or not; the others are hosts that are none. */
 export const A_PLANT = 'a plant'
 
+/** The host id of the tree for soil, water and weather. */
+export const CONDITIONS = 'garden-conditions'
+
 /** The host id of the tree for whether a plant is poisonous. */
 export const POISONS = 'poison-plant'
 
