@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import type { CheckDraft, HostDraft, ProblemDraft, RedFlagDraft, RegionDraft, TargetDraft, WorkedCaseDraft } from './drafts.js'
 import { sharesFromWords } from './frequency-words.js'
 import type {
-  CaseEnd, Check, CheckId, Guide, Host, HostId,  HowCommon, NodeName, Problem, ProblemId, RedFlag, RedFlagId, Sign, Target, TreeNode, WorkedCase,
+  CaseEnd, Check, CheckId, Guide, Host, HostId, HowCommon, NodeName, Problem, ProblemId, RedFlag, RedFlagId, Sign, Target, TreeNode, WorkedCase,
 } from './guide.js'
 import { buildLayWords } from './build-lay-words.js'
 import { logLikelihoods } from './likelihoods.js'

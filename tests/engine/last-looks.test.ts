@@ -62,9 +62,12 @@ describe('engine: the last looks before a specialist has the case', () => {
 
   it('are asked no more once the answers speak for something that is not listed', () => {
     let evidence = asTheTreeAsks('unknown-plant', NO_NAME_AND_NO_HOLES)
-    const reading = readCase(guide, evidence, SETTING)
-    expect(reading.step).toMatchObject({ kind: 'ask', check: 'insects-seen' })
-    evidence = withAnswer(evidence, reading, 'beetles')
+    // Beetles, and tufts that no beetle makes: each alone leaves a look worth asking.
+    for (const [check, answer] of [['insects-seen', 'beetles'], ['leaf-coating', 'white cotton-like tufts']] as const) {
+      const reading = readCase(guide, evidence, SETTING)
+      expect(reading.step).toMatchObject({ kind: 'ask', check })
+      evidence = withAnswer(evidence, reading, answer)
+    }
     const { step, differential } = readCase(guide, evidence, SETTING)
     expect(step.kind).toBe('hand-over')
     // The odds of it, a third at first, are more than eight times that.

@@ -24,8 +24,8 @@ describe('a garden job that is taken by its name', () => {
   it('can be changed like any line', async () => {
     const opened = await world.desk.openCase({ words: REPOT }, null)
     await world.desk.settlePlace(opened.link, { revision: 0, host: 'planting', node: 'move' }, null)
-    const changed = await world.desk.answerCheck(opened.link, { revision: 1, check: 'move-what', answer: 'bulbs or tubers' }, null)
-    expect(changed.step).toMatchObject({ kind: 'conclude', card: { problem: 'job-plant-bulbs' } })
+    const changed = await world.desk.answerCheck(opened.link, { revision: 1, check: 'move-what', answer: 'grass or a lawn' }, null)
+    expect(changed.step).toMatchObject({ kind: 'conclude', card: { problem: 'job-sow-lawn' } })
   })
 
   it('says nothing where another place is taken, or the place is picked from the list', async () => {
