@@ -9,15 +9,15 @@ import { newVisitor, openBrowser, STORY_MS, widths } from './browser.js'
 import { lookAt } from './looking.js'
 import { startTestService, type TestService } from './running-service.js'
 
-/** What is likely hangs on the month: these stories happen in April, whenever they are told. */
-const UNTIL_APRIL_MS = Date.parse(`${new Date().getUTCFullYear() + 1}-04-17T12:00:00Z`) - Date.now()
+/** What is likely hangs on the month: these stories happen in late autumn, whenever they are told. */
+const UNTIL_AUTUMN_MS = Date.parse(`${new Date().getUTCFullYear() + 1}-11-30T12:00:00Z`) - Date.now()
 
 let service: TestService
 let browser: Browser
 let trees: string
 beforeAll(async () => {
   trees = await treesWithALaboratory()
-  service = await startTestService([], { clock: () => new Date(Date.now() + UNTIL_APRIL_MS) }, trees)
+  service = await startTestService([], { clock: () => new Date(Date.now() + UNTIL_AUTUMN_MS) }, trees)
   browser = await openBrowser()
 })
 afterAll(async () => {
@@ -39,18 +39,18 @@ for (const { name, width, height } of widths) {
     it('is asked calmly to look once more when an answer does not fit, and may say the same again', async () => {
       const page = await visit('my apple tree is unwell')
       await pickPlant(page, 'Apple')
-      // Olive velvety blotches are what apple scab is known by, and it spots the leaf before it yellows; common practice, no source.
-      await answerChecks(page, ['leaves', 'yellow or pale', 'olive or brown velvety blotches'], { until: '.second-look' })
+      // Olive velvety blotches are what apple scab is known by, and they do not rub off; common practice, no source.
+      await answerChecks(page, ['leaves', 'a coating that rubs off', 'no coating', 'olive or brown velvety blotches'], { until: '.second-look' })
       const note = page.locator('.second-look')
       await note.waitFor()
-      expect(await note.innerText()).toMatch(/You said “yellow or pale”\. Most plants with Apple scab show “spots or blotches”\. Please look once more\./)
-      expect(await page.locator('.check .answer.marked').innerText()).toMatch(/yellow or pale/i)
+      expect(await note.innerText()).toMatch(/You said “a coating that rubs off”\. Most plants with Apple scab show “spots or blotches”\. Please look once more\./)
+      expect(await page.locator('.check .answer.marked').innerText()).toMatch(/a coating that rubs off/i)
       const number = await page.locator('.check > .number').innerText()
       expect(await page.locator('.line', { hasText: 'asked once more below' }).locator('.number').innerText()).toBe(number)
       await lookAt(page, 'second-look')
       await page.locator('.check .answer.marked').click()
       await note.waitFor({ state: 'detached' })
-      expect(await page.locator('.lines:not(.empty) .line .written', { hasText: 'yellow or pale' }).count()).toBe(1)
+      expect(await page.locator('.lines:not(.empty) .line .written', { hasText: 'a coating that rubs off' }).count()).toBe(1)
       await page.context().close()
     })
 
@@ -148,7 +148,7 @@ for (const { name, width, height } of widths) {
 
       await openCall(page, 'apple')
       await page.goto(`${service.url}/sheet`)
-      await pressAnswers(page, ['leaves', 'yellow or pale', 'olive or brown velvety blotches'], '.second-look')
+      await pressAnswers(page, ['leaves', 'a coating that rubs off', 'no coating', 'olive or brown velvety blotches'], '.second-look')
       expect(await page.locator('.second-look').innerText()).toContain('Ask them to look once more.')
       await lookAt(page, 'call-second-look')
       await page.keyboard.press('2')
