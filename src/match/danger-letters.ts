@@ -1,6 +1,7 @@
 import type { RedFlag } from '../guide/index.js'
 import type { DangerWeights, LetterSign, LetterWeights, LevelWeights } from './letter-weights.js'
 import type { HeardRedFlag } from './matched.js'
+import type { RuledFlag } from './red-flags.js'
 import { WEIGHTS } from './score.js'
 import { quote, type Token } from './tokens.js'
 import { leaning, shareOf, strongest } from './weighed-letter.js'
@@ -19,27 +20,28 @@ type FindRedFlag = (id: string) => RedFlag | null
 
 /**
  * The red flags of a letter: those that the rules heard, and those that it tells of as letters of danger do though no rule
- * heard them, for whoever is frightened seldom says it in the words that a rule foresaw. The only emergency that a rule
- * heard is never taken back; beside a likelier one, one of which the letter as a whole says next to nothing is ("my horse
- * has eaten laurel": nobody else ate).
+ * heard them, for whoever is frightened seldom says it in the words that a rule foresaw. What a rule heard is taken back where
+ * the letter as a whole hardly tells of any danger, and so is one beside a likelier one of which the letter says next to
+ * nothing ("my horse has eaten laurel": nobody else ate); never what asks to stop.
  * @param ruled what the rules have heard
  */
-export function weighDangers(weights: DangerWeights, letter: WeighedLetter, ruled: readonly HeardRedFlag[], redFlagOf: FindRedFlag): readonly HeardRedFlag[] {
+export function weighDangers(weights: DangerWeights, letter: WeighedLetter, ruled: readonly RuledFlag[], redFlagOf: FindRedFlag): readonly HeardRedFlag[] {
   const emergencies = weighLevel(weights.emergency, 'emergency', letter, ruled, redFlagOf)
   // Beside an emergency a caution that no rule heard adds nothing.
-  const cautions = emergencies.length > 0 ? ruled.filter(({ level }) => level === 'caution') : weighLevel(weights.caution, 'caution', letter, ruled, redFlagOf)
+  const cautions = emergencies.length > 0 ? ruled.filter(({ level }) => level === 'caution').map(({ redFlag, level, words }) => ({ redFlag, level, words })) : weighLevel(weights.caution, 'caution', letter, ruled, redFlagOf)
   return [...emergencies, ...cautions]
 }
 
-function weighLevel({ any, kinds }: LevelWeights, level: RedFlag['level'], letter: WeighedLetter, heard: readonly HeardRedFlag[], redFlagOf: FindRedFlag): readonly HeardRedFlag[] {
+function weighLevel({ any, kinds }: LevelWeights, level: RedFlag['level'], letter: WeighedLetter, heard: readonly RuledFlag[], redFlagOf: FindRedFlag): readonly HeardRedFlag[] {
   const { signs } = letter
-  const facts = heard.map(({ redFlag }) => ruleSign(redFlag))
-  const ruled = heard.filter((flag) => flag.level === level)
+  const facts = heard.flatMap(({ redFlag, rules }) => [redFlag, ...rules].map(ruleSign))
   const danger = shareOf(leaning(any, signs, facts))
+  const asks = ({ redFlag }: HeardRedFlag): boolean => redFlagOf(redFlag)?.then === 'stop'
+  const ruled = heard.filter((flag) => flag.level === level && (danger >= WEIGHTS.dangerKept[level] || asks(flag))).map(({ redFlag, words }): HeardRedFlag => ({ redFlag, level, words }))
   const isTold = danger >= (level === 'emergency' ? WEIGHTS.dangerTold : WEIGHTS.cautionTold)
   const isOneOfSeveral = level === 'emergency' && ruled.length > 1
   // Beside what asks to stop everything else nothing is guessed.
-  if ((!isTold && !isOneOfSeveral) || ruled.some(({ redFlag }) => redFlagOf(redFlag)?.then === 'stop')) return ruled
+  if ((!isTold && !isOneOfSeveral) || ruled.some(asks)) return ruled
   const each = [...kinds].map(([redFlag, weights]) => ({ redFlag, weights, share: shareOf(leaning(weights, signs, facts)) })).sort((a, b) => b.share - a.share)
   const all = each.reduce((sum, { share }) => sum + share, 0)
   const kept = isOneOfSeveral ? likelyEnough(ruled, new Map(each.map(({ redFlag, share }) => [redFlag, share / all]))) : ruled
@@ -70,9 +72,12 @@ function tellingWords(any: LetterWeights, kind: LetterWeights, { words, tokens, 
   return telling.filter((one, at) => at === 0 || one.first > (telling[at - 1]?.last ?? -1)).map(({ first, last }) => quote(words, tokens, first, last))
 }
 
-/** The sign that a rule has heard a red flag. */
-export function ruleSign(redFlag: string): string {
-  return `rule ${redFlag}`
+/**
+ * The sign that some rule has heard a red flag, or that a rule of that name has: some rules are right more often than others.
+ * @param heard id of a red flag, or name of a rule
+ */
+export function ruleSign(heard: string): string {
+  return `rule ${heard}`
 }
 
 const MOST_QUOTED = 4

@@ -22,7 +22,7 @@ import { hearPlace } from './place.js'
 import type { PlaceEars } from './place-ears.js'
 import { buildProblemTexts, type ProblemTexts } from './problem-texts.js'
 import { buildProblemWords } from './problem-words.js'
-import { buildRedFlagEars, hearRedFlags, type RedFlagEars } from './red-flags.js'
+import { buildRedFlagEars, hearRedFlags, type RedFlagEars, type RuledFlag } from './red-flags.js'
 import { buildScopeEar, isOutOfScope, type ScopeEar, type ScopeSigns, scopeSigns } from './scope.js'
 import { WEIGHTS } from './score.js'
 import { buildSpeller } from './spelling.js'
@@ -132,17 +132,17 @@ function hearJob({ speech, jobEntries }: MatchIndex, tokens: readonly Token[], s
   return speech.jobLetters === null || jobEntries.size === 0 ? NO_JOB_TOLD : jobTold(speech.jobLetters, speech, tokens, signs)
 }
 
-function hearRules(index: MatchIndex, words: string, tokens: readonly Token[]): { readonly listened: readonly Token[]; readonly ruled: readonly HeardRedFlag[] } {
+function hearRules(index: MatchIndex, words: string, tokens: readonly Token[]): { readonly listened: readonly Token[]; readonly ruled: readonly RuledFlag[] } {
   const isWord = (word: string): boolean => index.knownWords.has(word) || index.entries.phrases.words.has(word) || index.speech.stopWords.has(word)
   const listened = respellDanger(index.dangerSpelling, tokens, isWord)
   return { listened, ruled: hearRedFlags(index.redFlags, words, listened) }
 }
 
 /** What a letter is weighed by, for fitting: its signs, its pairs of words (which only tell whether it asks for a job), and what the rules of danger hear. */
-export function letterSignsIn(index: MatchIndex, words: string): { readonly signs: readonly LetterSign[]; readonly pairs: readonly LetterSign[]; readonly ruled: readonly string[] } {
+export function letterSignsIn(index: MatchIndex, words: string): { readonly signs: readonly LetterSign[]; readonly pairs: readonly LetterSign[]; readonly ruled: readonly string[]; readonly rules: readonly string[] } {
   const tokens = tokenize(words)
   const { listened, ruled } = hearRules(index, words, tokens)
-  return { signs: letterSigns(index.letters, tokens, listened), pairs: pairSigns(index.speech, tokens), ruled: ruled.map(({ redFlag }) => redFlag) }
+  return { signs: letterSigns(index.letters, tokens, listened), pairs: pairSigns(index.speech, tokens), ruled: ruled.map(({ redFlag }) => redFlag), rules: ruled.flatMap(({ rules }) => rules) }
 }
 
 function placeEars({ hostNames: names, entries, kinds, jobs, jobEntries, cases, texts }: MatchIndex): PlaceEars {

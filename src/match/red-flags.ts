@@ -10,8 +10,15 @@ export interface RedFlagEars {
   readonly patterns: PatternIndex
 }
 
+/** A red flag that rules have heard, and which of them, by name. */
+export interface RuledFlag extends HeardRedFlag {
+  readonly rules: readonly string[]
+}
+
 /** One way of hearing a danger: a word of each group, close together. Groups are numbers of the pattern index. */
 interface Hearing {
+  /** The first words of each group: it stays the same when words are added to a group. */
+  readonly name: string
   readonly groups: readonly number[]
   readonly within: number
   /** True where the groups count only in the order in which they are written. */
@@ -33,7 +40,7 @@ export function buildRedFlagEars(guide: Guide): RedFlagEars {
     return groups.push(group) - 1
   }
   const flags = guide.redFlags
-    .map((flag) => ({ redFlag: flag.id, level: flag.level, hearings: flag.hear.flatMap((hearing) => compileHearing(hearing, numberOf)) }))
+    .map((flag) => ({ redFlag: flag.id, level: flag.level, hearings: flag.hear.flatMap((hearing) => compileHearing(flag.id, hearing, numberOf)) }))
     .sort((a, b) => Number(b.level === 'emergency') - Number(a.level === 'emergency'))
   return { flags, patterns: buildPatternIndex(groups) }
 }
@@ -42,23 +49,25 @@ export function buildRedFlagEars(guide: Guide): RedFlagEars {
  * Red flags heard in the words, emergencies first, then in the guide's order; each with the words that raised it.
  * Every word is listened to, however long the text: the dangerous half-sentence may come last.
  */
-export function hearRedFlags({ flags, patterns }: RedFlagEars, words: string, tokens: readonly Token[]): readonly HeardRedFlag[] {
+export function hearRedFlags({ flags, patterns }: RedFlagEars, words: string, tokens: readonly Token[]): readonly RuledFlag[] {
   const found = findGroups(tokens, patterns)
   const marks = new Uint8Array(tokens.length)
   return flags.flatMap(({ redFlag, level, hearings }) => {
-    for (const hearing of hearings) {
+    const heard = hearings.flatMap((hearing) => {
       const spans = listen(hearing, found, marks.fill(0))
-      if (spans !== null) return [{ redFlag, level, words: quoteSpans(words, tokens, spans) }]
-    }
-    return []
+      return spans === null ? [] : [{ name: hearing.name, spans }]
+    })
+    const [first] = heard
+    return first === undefined ? [] : [{ redFlag, level, words: quoteSpans(words, tokens, first.spans), rules: heard.map(({ name }) => name) }]
   })
 }
 
-function compileHearing({ allOf, phrases, within, inOrder, unless, reach }: RedFlagHearing, numberOf: (group: readonly string[]) => number): readonly Hearing[] {
+function compileHearing(redFlag: RedFlagId, { allOf, phrases, within, inOrder, unless, reach }: RedFlagHearing, numberOf: (group: readonly string[]) => number): readonly Hearing[] {
+  const nameOf = (written: readonly (readonly string[])[]): string => `${redFlag}: ${written.map(([first]) => first).join(', ')}`
   const rest = { within, unless: numberOf(unless.flat()), reach }
   return [
-    ...(allOf.length > 0 ? [{ ...rest, groups: allOf.map(numberOf), inOrder }] : []),
-    ...(phrases.length > 0 ? [{ ...rest, groups: [numberOf(phrases)], inOrder: false }] : []),
+    ...(allOf.length > 0 ? [{ ...rest, name: nameOf(allOf), groups: allOf.map(numberOf), inOrder }] : []),
+    ...(phrases.length > 0 ? [{ ...rest, name: nameOf([phrases]), groups: [numberOf(phrases)], inOrder: false }] : []),
   ]
 }
 

@@ -169,18 +169,24 @@ export const WEIGHTS = {
    * A letter that is at least so likely to tell of a danger raises a red flag though no rule heard one. Of calm letters kept
    * out of the fitting, most of them written to sound like danger, about one in twenty does (`tests/bench/fit-dangers.ts`).
    */
-  dangerTold: 0.74,
+  dangerTold: 0.72,
   /** The same for what is only asked about: a card too many is tiresome there, and one too few does no harm. */
-  cautionTold: 0.95,
+  cautionTold: 0.94,
+  /**
+   * What a rule heard is taken back where the letter is less likely than this to tell of any danger, unless it asks to stop.
+   * Of 2,963 letters of danger that a rule heard, each kept out of the fit, 2 are below, and of 787 calm ones 118; of real
+   * letters that had no part in it none of 23 of danger and 8 of 24 calm ones (`tests/match/questions/README.md`).
+   */
+  dangerKept: { emergency: 0.2, caution: 0 },
   /** A kind of danger is raised beside the likeliest, or beside what a rule heard, from this share of all kinds on. 0.25 to 0.4. */
   dangerToldBeside: 0.3,
   /**
    * One that a rule heard beside others keeps its place from this share on. Of 247 that must be raised none has less, and of
-   * 303 that must not every fourth has; but 219 of the 247 stand in letters that the weights were fitted to, and only 15 in
-   * real questions kept out; at 0.05 "I gave him my weedkiller to drink" lost the card of swallowing to the one of sprays.
-   * 0.02 to 0.1: a card too many is better than one too few.
+   * 303 that must not every fourth has less than a fiftieth; but 219 of the 247 stand in letters that the weights were fitted to, and
+   * only 15 in real questions kept out; at 0.02 "I gave him my weedkiller to drink" lost the card of swallowing to the one of sprays.
+   * 0.01 to 0.1: a card too many is better than one too few.
    */
-  dangerKeptBeside: 0.02,
+  dangerKeptBeside: 0.015,
   /** What a red flag needs beside which nothing else is shown: likelihood of a danger at all, and share of all kinds. */
   dangerToldAlone: 0.9,
   dangerKindAlone: 0.5,

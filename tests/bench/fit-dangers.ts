@@ -1,17 +1,17 @@
 import { readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { z } from 'zod'
-import { buildMatchIndex, letterSignsIn, ruleSign, shareOf, signShare } from '../../src/match/index.js'
+import { buildMatchIndex, letterSignsIn, type MatchIndex, ruleSign, shareOf, signShare } from '../../src/match/index.js'
 import { ERRANDS, LIKE_ERRANDS } from '../match/errands.js'
 import { lettersElsewhere, readLetters } from '../match/letters/read-letters.js'
 import { isHeldBack, readQuestions } from '../match/questions/read-questions.js'
 import { wholeGuide } from '../match/small-guide.js'
-import { FIRST_CALM, SECOND_CALM, THIRD_CALM } from '../match/plain-worries.js'
+import { FIRST_CALM, FIRST_WORRIED, SECOND_CALM, SECOND_WORRIED, THIRD_CALM, THIRD_WORRIED } from '../match/plain-worries.js'
 import { PLANT_TALK } from '../match/plant-talk.js'
-import { QUIET } from '../match/red-flag-sentences.js'
-import { ALARMED_ONCE, SAME_NOUNS } from '../match/spoken-dangers.js'
-import { CALM } from '../match/worried-and-calm.js'
-import { CALM_BESIDE_MENDED, CALM_IN_PASSING } from '../match/worried-voices.js'
+import { HEARD, QUIET } from '../match/red-flag-sentences.js'
+import { ALARMED_ONCE, MISSED_ONCE, SAME_NOUNS, UNUSUAL } from '../match/spoken-dangers.js'
+import { CALM, WORRIED as MOST_WORRIED } from '../match/worried-and-calm.js'
+import { BESIDE_MENDED, CALM_BESIDE_MENDED, CALM_IN_PASSING, WORRIED } from '../match/worried-voices.js'
 import { fitSparse, oddsOf, type SparseExample, type SparseFit } from './fit-sparse.js'
 import { mapLines } from './weights-file.js'
 
@@ -50,15 +50,18 @@ async function fitDangers(): Promise<void> {
     return numbers.get(name) ?? 0
   }
   const letter = (text: string, must: readonly string[], may: readonly string[], weight = 1): Letter => {
-    const { signs, ruled } = letterSignsIn(index, text)
+    const { signs, ruled, rules } = letterSignsIn(index, text)
     const each = signShare(signs.length)
-    return { text, must, may, weight, ruled, signs: [...signs.map(({ name }) => [numberOf(name), each] as const), ...ruled.map((redFlag) => [numberOf(ruleSign(redFlag)), 1] as const)] }
+    return { text, must, may, weight, ruled, signs: [...signs.map(({ name }) => [numberOf(name), each] as const), ...[...ruled, ...rules].map((rule) => [numberOf(ruleSign(rule)), 1] as const)] }
   }
   const all = [
     ...(await readLetters(...lettersElsewhere())).map(({ text, redFlags, redFlagsAllowed }) => letter(text, redFlags, redFlagsAllowed)),
     ...(await readQuestions()).filter(({ text }) => !isHeldBack(text)).map(({ text, redFlags, redFlagsAllowed }) => letter(text, redFlags, redFlagsAllowed ?? [])),
     ...(await secondCalm()).map((words) => letter(words, [], [], QUIET_WEIGHT)),
     ...QUIET_WORDS.map((words) => letter(words, [], [], QUIET_WEIGHT)),
+    ...SPOKEN.map(([words, [likeliest, ...others]]) => letter(words, likeliest === undefined ? [] : [likeliest], others, SPOKEN_WEIGHT)),
+    ...Object.entries(HEARD).flatMap(([redFlag, sentences]) => sentences.map((words) => letter(words, [redFlag], [], SPOKEN_WEIGHT))),
+    ...MOST_WORRIED.map((words) => letter(words, emergenciesRuled(index, words), [], SPOKEN_WEIGHT)),
     ...guide.casebook.map(({ words, ends }) => letter(words, ends.kind === 'red flag' ? [guide.redFlags[ends.redFlag]?.id ?? ''] : [], [], ends.kind === 'red flag' ? 1 : QUIET_WEIGHT)),
   ]
   const counts = new Int32Array(numbers.size)
@@ -143,6 +146,14 @@ function crossValidate(level: Level, letters: readonly Letter[], width: number, 
 /** The calm sentences by which the rules are kept from slipping back: each holds words of danger. */
 const QUIET_WORDS: readonly string[] = [...ERRANDS, ...LIKE_ERRANDS, ...PLANT_TALK, ...QUIET, ...CALM, ...ALARMED_ONCE, ...SAME_NOUNS, ...CALM_IN_PASSING, ...CALM_BESIDE_MENDED, ...FIRST_CALM, ...SECOND_CALM, ...THIRD_CALM]
 
+/** Sentences of danger by which the rules are kept from slipping back, with the red flags of which one at least fits. */
+const SPOKEN = [...MISSED_ONCE, ...UNUSUAL, ...WORRIED, ...BESIDE_MENDED, ...FIRST_WORRIED, ...SECOND_WORRIED, ...THIRD_WORRIED]
+
+/** What the rules hear in a sentence that was written while they were tuned, and bears no label. */
+function emergenciesRuled(index: MatchIndex, words: string): readonly string[] {
+  return letterSignsIn(index, words).ruled.filter((redFlag) => index.redFlagsById.get(redFlag)?.level === 'emergency')
+}
+
 /** The questions of the second set in which nothing dangerous happened. */
 async function secondCalm(): Promise<readonly string[]> {
   const lines = (await readFile(join(import.meta.dirname, '../match/second-questions/questions.jsonl'), 'utf8')).trim().split('\n')
@@ -153,6 +164,8 @@ const SecondQuestion = z.looseObject({ text: z.string().min(1), danger: z.string
 
 /** They are hard: each was raised for nothing once. */
 const QUIET_WEIGHT = 15
+/** A card that is missed there is worse than one too many, but there are many of them, and most are plain. */
+const SPOKEN_WEIGHT = 5
 
 const FOLDS = 5
 /** Signs of fewer letters are left out. */

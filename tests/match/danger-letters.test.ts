@@ -15,13 +15,13 @@ const flag = (id: string, level: RedFlag['level'], then: RedFlag['then'] = 'carr
 const FLAGS = new Map([flag('ate', 'emergency'), flag('sap', 'emergency'), flag('breath', 'emergency', 'stop'), flag('asked', 'caution')].map((one) => [one.id as string, one]))
 const WEIGHTS: DangerWeights = {
   emergency: {
-    any: { base: -2, signs: new Map([['chewed', 2], ['pale', 3], ['rule sap', 4]]) },
-    kinds: new Map([['ate', { base: 0, signs: new Map([['chewed', 3]]) }], ['sap', { base: -4, signs: new Map() }], ['breath', { base: -4, signs: new Map([['pale', 1]]) }]]),
+    any: { base: -2, signs: new Map([['chewed', 2], ['pale', 3], ['rule sap', 4], ['rule ate: its rule', -0.5]]) },
+    kinds: new Map([['ate', { base: 0, signs: new Map([['chewed', 3]]) }], ['sap', { base: -4.3, signs: new Map() }], ['breath', { base: -4, signs: new Map([['pale', 1]]) }]]),
   },
   caution: { any: { base: 4, signs: new Map() }, kinds: new Map([['asked', { base: 1, signs: new Map() }]]) },
 }
 const heardIn = (signs: typeof SIGNS, ruled: readonly string[] = []) => weighDangers(
-  WEIGHTS, { words: WORDS, tokens: tokenize(WORDS), signs, stopWords: new Set(['he', 'the', 'and', 'is']) }, ruled.map((id) => ({ redFlag: id as RedFlag['id'], level: FLAGS.get(id)?.level ?? 'caution', words: [] })), (id) => FLAGS.get(id) ?? null,
+  WEIGHTS, { words: WORDS, tokens: tokenize(WORDS), signs, stopWords: new Set(['he', 'the', 'and', 'is']) }, ruled.map((id) => ({ redFlag: id as RedFlag['id'], level: FLAGS.get(id)?.level ?? 'caution', words: [], rules: [`${id}: its rule`] })), (id) => FLAGS.get(id) ?? null,
 )
 
 describe('dangers told by a whole letter', () => {
@@ -41,21 +41,31 @@ describe('dangers told by a whole letter', () => {
     expect(heardIn(SIGNS.filter(({ name }) => name !== 'pale' && name !== 'chewed')).map(({ redFlag }) => redFlag)).toEqual(['asked'])
   })
 
-  it('never take back the only emergency that a rule heard, nor one that asks to stop, nor a caution, and guess nothing beside what asks to stop', () => {
+  it('never take back one that asks to stop, nor a caution, and guess nothing beside what asks to stop', () => {
     expect(heardIn(SIGNS, ['sap']).map(({ redFlag }) => redFlag)).toEqual(['sap', 'ate'])
     expect(heardIn(SIGNS, ['breath']).map(({ redFlag }) => redFlag)).toEqual(['breath'])
+    expect(heardIn([], ['breath']).map(({ redFlag }) => redFlag)).toContain('breath')
     fc.assert(fc.property(fc.subarray([...FLAGS.keys()]), fc.subarray(SIGNS), (ruled, signs) => {
       const heard = heardIn(signs, ruled).map(({ redFlag }) => redFlag as string)
       const emergencies = ruled.filter((id) => FLAGS.get(id)?.level === 'emergency')
-      if (emergencies.length < 2 || ruled.includes('breath')) expect(heard).toEqual(expect.arrayContaining(ruled))
-      else expect(heard).toEqual(expect.arrayContaining(ruled.filter((id) => !emergencies.includes(id))))
-      if (emergencies.length > 0) expect(heard.some((id) => emergencies.includes(id))).toBe(true)
+      const danger = shareOf(leaning(WEIGHTS.emergency.any, signs, ruled.flatMap((id) => [`rule ${id}`, `rule ${id}: its rule`])))
+      expect(heard).toEqual(expect.arrayContaining(ruled.filter((id) => !emergencies.includes(id) || id === 'breath')))
+      if (danger >= 0.2 && emergencies.length > 0) expect(heard.some((id) => emergencies.includes(id))).toBe(true)
+      if (danger >= 0.2 && emergencies.length === 1) expect(heard).toEqual(expect.arrayContaining(emergencies))
     }))
   })
 
+  it('take back the only emergency that a rule heard where the letter as a whole hardly tells of any', () => {
+    // Worked by hand: with no signs -2, and -0.5 for a rule that is often wrong, 1 / (1 + e^2.5) = 0.076; with "chewed" as one of 25, 2 more, 0.38.
+    expect(heardIn([], ['ate']).map(({ level }) => level)).not.toContain('emergency')
+    expect(heardIn([sign('chewed', 1)], ['ate']).map(({ redFlag }) => redFlag)).toEqual(['ate'])
+    // A rule that is seldom wrong speaks for itself: -2 + 4, 0.88.
+    expect(heardIn([], ['sap']).map(({ redFlag }) => redFlag)).toContain('sap')
+  })
+
   it('lose one that a rule heard beside another of which the letter tells far more', () => {
-    // Worked by hand, 7 signs that count 1 each: ate 1 / (1 + e^-3) = 0.953, sap 1 / (1 + e^4) = 0.018, breath 1 / (1 + e^3) = 0.047;
-    // of 1.018 in all sap has 0.0177, below a fiftieth. Without the signs ate has 0.5, sap 0.018 and breath 0.018: sap has 0.034.
+    // Worked by hand, 7 signs that count 1 each: ate 1 / (1 + e^-3) = 0.953, sap 1 / (1 + e^4.3) = 0.0134, breath 1 / (1 + e^3) = 0.047;
+    // of 1.014 in all sap has 0.0132, below 0.015. Without the signs ate has 0.5, sap 0.0134 and breath 0.018: sap has 0.025.
     expect(heardIn(SIGNS, ['ate', 'sap']).map(({ redFlag }) => redFlag)).toEqual(['ate'])
     expect(heardIn([], ['ate', 'sap']).map(({ redFlag }) => redFlag)).toEqual(['ate', 'sap'])
   })

@@ -17,7 +17,7 @@ export type Letter = z.infer<typeof Letter>
 
 /** Every letter of this folder, and of further files: letters that may not be published can be kept elsewhere. */
 export async function readLetters(...further: readonly string[]): Promise<readonly Letter[]> {
-  const files = ['dangers.jsonl', 'jobs.jsonl', 'troubles.jsonl'].map((name) => join(import.meta.dirname, name))
+  const files = ['dangers.jsonl', 'jobs.jsonl', 'troubles.jsonl', 'everyday.jsonl'].map((name) => join(import.meta.dirname, name))
   const texts = await Promise.all([...files, ...further].map((file) => readFile(file, 'utf8')))
   return texts.flatMap((text) => text.trim().split('\n').map((line) => Letter.parse(JSON.parse(line))))
 }
