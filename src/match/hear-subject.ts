@@ -15,6 +15,8 @@ export interface HeardSubject {
   readonly own: ReadonlyMap<string, OwnWords>
   readonly heard: HeardHosts
   readonly settling: readonly NamedHost[]
+  /** Tells whether a host, by number, is a plant that can be named. */
+  readonly isPlant: (host: number) => boolean
   readonly fitting: readonly FittingEntry[]
   /** True where signs of trouble are told. */
   readonly troubled: boolean
@@ -50,7 +52,7 @@ export function hearSubject(
   for (const { id } of names.hosts) {
     if (SUBJECTS.has(id)) own.set(id, { name: heard.named.find(({ host }) => host === id)?.name ?? 0, fit: bestFitOf(fitting, ({ node }) => node.host === id) })
   }
-  return { features, own, heard, settling, fitting, troubled }
+  return { features, own, heard, settling, isPlant, fitting, troubled }
 }
 
 /**

@@ -1,6 +1,6 @@
 export { confidenceSigns, type Signs } from './confidence.js'
 export { matchLine, type MatchLine } from './line.js'
-export { buildMatchIndex, findingsFor, letterSignsIn, type MatchIndex, matchQuestion, scopeIn, subjectIn } from './match.js'
+export { buildMatchIndex, findingsFor, letterSignsIn, type MatchIndex, matchQuestion, plantSignsIn, scopeIn, subjectIn } from './match.js'
 export { SIGNS } from './scope.js'
 export { sayNothing } from './say-nothing.js'
 export type { EntryCandidate, HeardFinding, HeardRedFlag, HeardWords, HostCandidate, Matched } from './matched.js'

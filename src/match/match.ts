@@ -18,8 +18,9 @@ import { buildLetterEars, type LetterEars, letterSigns, pairSigns } from './lett
 import type { LetterSign } from './letter-weights.js'
 import { buildMeanings, readTerms } from './meanings.js'
 import { type HeardSubject, hearSubject } from './hear-subject.js'
-import { hearPlace } from './place.js'
+import { hearPlace, hearPlants } from './place.js'
 import type { PlaceEars } from './place-ears.js'
+import type { PlantSigns } from './plant-in-question.js'
 import { buildProblemTexts, type ProblemTexts } from './problem-texts.js'
 import { buildProblemWords } from './problem-words.js'
 import { buildRedFlagEars, hearRedFlags, type RedFlagEars, type RuledFlag } from './red-flags.js'
@@ -184,4 +185,14 @@ export function scopeIn(index: MatchIndex, words: string): ScopeSigns {
   const signs = letterSigns(index.letters, tokens, tokens)
   const place = hearPlace(placeEars(index), words, weighed, terms, (word) => index.knownWords.has(word), 'none', NO_JOB_TOLD, firstOf(signs), null)
   return scopeSigns(index.scope, index.entries, weighed, terms, place)
+}
+
+/** What tells which of several plants named is the one in question, by host, for fitting; empty where one alone is named. */
+export function plantSignsIn(index: MatchIndex, words: string): ReadonlyMap<string, PlantSigns> {
+  const weighed = tokenize(words).slice(0, WEIGHTS.wordsWeighed)
+  const { plants } = hearPlants(placeEars(index), words, weighed, readTerms(index.entries.meanings, weighed), (word) => index.knownWords.has(word), 'none')
+  return new Map([...plants].flatMap(([number, signs]) => {
+    const id = index.hostNames.hosts[number]?.id
+    return id === undefined ? [] : [[id, signs] as const]
+  }))
 }

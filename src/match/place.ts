@@ -9,6 +9,7 @@ import type { LetterSign } from './letter-weights.js'
 import type { EntryCandidate, HostCandidate } from './matched.js'
 import type { Term } from './meanings.js'
 import type { PlaceEars } from './place-ears.js'
+import { type PlantSigns, plantSigns, plantsInQuestion } from './plant-in-question.js'
 import { likelinessOf } from './problem-texts.js'
 import { WEIGHTS } from './score.js'
 import { A_PLANT, POISONS, SUBJECTS, subjectShares } from './subjects.js'
@@ -35,19 +36,10 @@ export function hearPlace(
   ears: PlaceEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean, danger: 'none' | 'caution' | 'emergency',
   toldAlone: JobTold, signs: readonly LetterSign[], except: string | null,
 ): HeardPlace {
-  const subject = hearSubject(ears, words, tokens, terms, isWord)
-  const { heard: { named, otherPlant }, settling, fitting } = subject
-  const shares = subjectShares(subject.features, subject.own)
-  const job = subject.troubled ? WEIGHTS.jobBesideTrouble : 1
-  const byHost = hostShares(settling, named, otherPlant, shares)
-  const sheets = poisonSheets(ears, subject, shares)
-  const shareOf = (entry: FittingEntry): number => {
-    const { host } = entry.node
-    if (ears.jobs.hosts.has(host)) return job
-    if (sheets.has(entry)) return settling.find((one) => one.host === host)?.score ?? 1
-    return byHost(host) * (host === POISONS && sheets.size > 0 ? WEIGHTS.poisonsBesideSheet : 1)
-  }
-  const byWords = fitting.map((entry) => ({ entry, score: entry.fit * shareOf(entry) }))
+  const { subject, shares, weighedBy, rankedBy, plants } = hearPlants(ears, words, tokens, terms, isWord, danger)
+  const settling = inQuestion(subject.settling, plants)
+  const shareOf = weighedBy(settling)
+  const byWords = subject.fitting.map((entry) => ({ entry, score: entry.fit * shareOf(entry) }))
   // Judged by the words alone: a complaint that they fit is not lost because worked cases speak for another.
   const fits = (entry: FittingEntry): boolean => entry.fit * shareOf(entry) >= WEIGHTS.entryLeast
   const byCases = asInCases(ears, terms, except, byWords)
@@ -57,7 +49,7 @@ export function hearPlace(
   const scored = told.jobs.length > 0 ? bestFirst(withJobsTold(ears, told, inCases))
     : bestFirst(inCases.map((one, place, all) => (isSecondJob(ears, one, place, all) ? { ...one, score: one.score * WEIGHTS.jobBesideJob } : one)))
   const isToldJob = ({ node }: FittingEntry): boolean => told.jobs.length > 0 && ears.jobs.hosts.has(node.host)
-  const ranked = rankHosts(ears, named, settling, bestFirst(byWords), words, tokens, danger !== 'none')
+  const ranked = rankedBy(settling)
   const wordsFit = byWords.reduce((most, { score }) => Math.max(most, score), 0)
   return {
     subject, told, wordsFit: wordsFit >= WEIGHTS.entryLeast ? wordsFit : 0,
@@ -68,6 +60,49 @@ export function hearPlace(
       .slice(0, WEIGHTS.mostEntries)
       .map(({ entry, score }) => entryCandidate(ears.entries, words, tokens, entry, score)),
   }
+}
+
+/** What the words say of plants before complaints are ordered. */
+interface HeardPlants {
+  readonly subject: HeardSubject
+  readonly shares: ReadonlyMap<string, number>
+  /** What is left of an entry's fit, by the plants that settle the question. */
+  readonly weighedBy: (settling: readonly NamedHost[]) => (entry: FittingEntry) => number
+  readonly rankedBy: (settling: readonly NamedHost[]) => readonly HostCandidate[]
+  /** What tells which of several plants is in question, by the host's number; empty where one alone is named. */
+  readonly plants: ReadonlyMap<number, PlantSigns>
+}
+
+/** Hears the subject, and the plants named as their names and complaints alone would have them. */
+export function hearPlants(
+  ears: PlaceEars, words: string, tokens: readonly Token[], terms: readonly Term[], isWord: (word: string) => boolean, danger: 'none' | 'caution' | 'emergency',
+): HeardPlants {
+  const subject = hearSubject(ears, words, tokens, terms, isWord)
+  const { heard: { named, namings, otherPlant }, settling: settled, fitting, isPlant } = subject
+  const shares = subjectShares(subject.features, subject.own)
+  const job = subject.troubled ? WEIGHTS.jobBesideTrouble : 1
+  const sheets = poisonSheets(ears, subject, shares)
+  const weighedBy = (settling: readonly NamedHost[]): ((entry: FittingEntry) => number) => {
+    const byHost = hostShares(settling, named, otherPlant, shares)
+    return (entry) => {
+      const { host } = entry.node
+      if (ears.jobs.hosts.has(host)) return job
+      if (sheets.has(entry)) return settling.find((one) => one.host === host)?.score ?? 1
+      return byHost(host) * (host === POISONS && sheets.size > 0 ? WEIGHTS.poisonsBesideSheet : 1)
+    }
+  }
+  const rankedBy = (settling: readonly NamedHost[]): readonly HostCandidate[] => {
+    const shareOf = weighedBy(settling)
+    return rankHosts(ears, named, settling, bestFirst(fitting.map((entry) => ({ entry, score: entry.fit * shareOf(entry) }))), words, tokens, danger !== 'none')
+  }
+  return { subject, shares, weighedBy, rankedBy, plants: settled.length < 2 ? new Map() : plantSigns(ears.names, tokens, namings, named, rankedBy(settled), isPlant) }
+}
+
+/** The plants that settle the question, those that are less likely the one in question drawn back: a letter names others in passing. */
+function inQuestion(settling: readonly NamedHost[], plants: ReadonlyMap<number, PlantSigns>): readonly NamedHost[] {
+  const likely = plantsInQuestion(plants)
+  const most = settling.reduce((best, { number }) => Math.max(best, likely.get(number) ?? 0), 0)
+  return most === 0 ? settling : settling.map((host) => ({ ...host, score: host.score * ((likely.get(host.number) ?? most) / most) ** WEIGHTS.plantInQuestion }))
 }
 
 /**

@@ -190,6 +190,8 @@ export const WEIGHTS = {
   /** What a red flag needs beside which nothing else is shown: likelihood of a danger at all, and share of all kinds. */
   dangerToldAlone: 0.9,
   dangerKindAlone: 0.5,
+  /** How strongly a plant that is less likely the one in question is drawn back beside the likeliest: a power of the share. 0.2 to 0.5. */
+  plantInQuestion: 0.25,
   /** Entries below this are noise. */
   entryLeast: 0.1,
   /** Longest lists given back. */
