@@ -37,7 +37,9 @@ function weighLevel({ any, kinds }: LevelWeights, level: RedFlag['level'], lette
   const facts = heard.flatMap(({ redFlag, rules }) => [redFlag, ...rules].map(ruleSign))
   const danger = shareOf(leaning(any, signs, facts))
   const asks = ({ redFlag }: HeardRedFlag): boolean => redFlagOf(redFlag)?.then === 'stop'
-  const ruled = heard.filter((flag) => flag.level === level && (danger >= WEIGHTS.dangerKept[level] || asks(flag))).map(({ redFlag, words }): HeardRedFlag => ({ redFlag, level, words }))
+  // A rule of which nothing has been learnt, such as one that a guide has added, is believed.
+  const isLearnt = ({ rules }: RuledFlag): boolean => rules.every((rule) => any.signs.has(ruleSign(rule)))
+  const ruled = heard.filter((flag) => flag.level === level && (danger >= WEIGHTS.dangerKept[level] || asks(flag) || !isLearnt(flag))).map(({ redFlag, words }): HeardRedFlag => ({ redFlag, level, words }))
   const isTold = danger >= (level === 'emergency' ? WEIGHTS.dangerTold : WEIGHTS.cautionTold)
   const isOneOfSeveral = level === 'emergency' && ruled.length > 1
   // Beside what asks to stop everything else nothing is guessed.

@@ -78,12 +78,13 @@ async function fitDangers(): Promise<void> {
     return { level, model }
   })
   if (!process.argv.includes('--write')) return
+  const isLearntRule = (sign: number): boolean => (counts[sign] ?? 0) >= LEAST_LETTERS && /^rule .+: /u.test(names[sign] ?? '')
   await writeFile(join(import.meta.dirname, '../../src/match/danger-weights.ts'), `import type { DangerWeights } from './letter-weights.js'
 
 /** Fitted by \`tests/bench/fit-dangers.ts --write\`, not by hand. The signs are told of in \`letter-signs.ts\`. */
 export const DANGER_WEIGHTS: DangerWeights = {
 ${levels.map(({ level, model }) => `  ${level}: {
-    any: ${mapLines(model.any, names, LEAST, '    ')},
+    any: ${mapLines(model.any, names, LEAST, '    ', isLearntRule)},
     kinds: new Map([
 ${[...model.kinds].map(([redFlag, one]) => `      ['${redFlag}', ${mapLines(one, names, LEAST, '      ')}],`).join('\n')}
     ]),

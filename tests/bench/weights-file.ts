@@ -1,8 +1,12 @@
 import type { SparseFit } from './fit-sparse.js'
 
-/** Fitted weights as they stand in a TypeScript file: `{ base: -1.2, signs: new Map(...) }`, by name, two decimals. */
-export function mapLines({ base, weights }: SparseFit, names: readonly string[], least: number, indent: string): string {
-  const parts = names.map((name, sign) => [name, weights[sign] ?? 0] as const).filter(([, value]) => Math.abs(value) >= least)
+/**
+ * Fitted weights as they stand in a TypeScript file: `{ base: -1.2, signs: new Map(...) }`, by name, two decimals.
+ * @param least weights smaller than this are left out
+ * @param always tells of a sign that is written however small its weight: that it was learnt from is worth knowing
+ */
+export function mapLines({ base, weights }: SparseFit, names: readonly string[], least: number, indent: string, always: (sign: number) => boolean = () => false): string {
+  const parts = names.map((name, sign) => [name, weights[sign] ?? 0, sign] as const).filter(([, value, sign]) => Math.abs(value) >= least || always(sign))
     .sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, value]) => `['${name.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}', ${rounded(value)}],`)
   return `{ base: ${rounded(base)}, signs: new Map([\n${wrapped(parts, `${indent}  `)}\n${indent}]) }`
 }

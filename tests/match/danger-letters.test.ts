@@ -15,13 +15,13 @@ const flag = (id: string, level: RedFlag['level'], then: RedFlag['then'] = 'carr
 const FLAGS = new Map([flag('ate', 'emergency'), flag('sap', 'emergency'), flag('breath', 'emergency', 'stop'), flag('asked', 'caution')].map((one) => [one.id as string, one]))
 const WEIGHTS: DangerWeights = {
   emergency: {
-    any: { base: -2, signs: new Map([['chewed', 2], ['pale', 3], ['rule sap', 4], ['rule ate: its rule', -0.5]]) },
+    any: { base: -2, signs: new Map([['chewed', 2], ['pale', 3], ['rule sap', 4], ['rule ate: its rule', -0.5], ['rule sap: its rule', 0]]) },
     kinds: new Map([['ate', { base: 0, signs: new Map([['chewed', 3]]) }], ['sap', { base: -4.3, signs: new Map() }], ['breath', { base: -4, signs: new Map([['pale', 1]]) }]]),
   },
   caution: { any: { base: 4, signs: new Map() }, kinds: new Map([['asked', { base: 1, signs: new Map() }]]) },
 }
-const heardIn = (signs: typeof SIGNS, ruled: readonly string[] = []) => weighDangers(
-  WEIGHTS, { words: WORDS, tokens: tokenize(WORDS), signs, stopWords: new Set(['he', 'the', 'and', 'is']) }, ruled.map((id) => ({ redFlag: id as RedFlag['id'], level: FLAGS.get(id)?.level ?? 'caution', words: [], rules: [`${id}: its rule`] })), (id) => FLAGS.get(id) ?? null,
+const heardIn = (signs: typeof SIGNS, ruled: readonly string[] = [], rule = 'its rule') => weighDangers(
+  WEIGHTS, { words: WORDS, tokens: tokenize(WORDS), signs, stopWords: new Set(['he', 'the', 'and', 'is']) }, ruled.map((id) => ({ redFlag: id as RedFlag['id'], level: FLAGS.get(id)?.level ?? 'caution', words: [], rules: [`${id}: ${rule}`] })), (id) => FLAGS.get(id) ?? null,
 )
 
 describe('dangers told by a whole letter', () => {
@@ -59,6 +59,8 @@ describe('dangers told by a whole letter', () => {
     // Worked by hand: with no signs -2, and -0.5 for a rule that is often wrong, 1 / (1 + e^2.5) = 0.076; with "chewed" as one of 25, 2 more, 0.38.
     expect(heardIn([], ['ate']).map(({ level }) => level)).not.toContain('emergency')
     expect(heardIn([sign('chewed', 1)], ['ate']).map(({ redFlag }) => redFlag)).toEqual(['ate'])
+    // A rule of which nothing was learnt, such as one that a guide has added, is believed.
+    expect(heardIn([], ['ate'], 'a rule of our own').map(({ redFlag }) => redFlag)).toContain('ate')
     // A rule that is seldom wrong speaks for itself: -2 + 4, 0.88.
     expect(heardIn([], ['sap']).map(({ redFlag }) => redFlag)).toContain('sap')
   })
