@@ -28,8 +28,13 @@ type FindRedFlag = (id: string) => RedFlag | null
 export function weighDangers(weights: DangerWeights, letter: WeighedLetter, ruled: readonly RuledFlag[], redFlagOf: FindRedFlag): readonly HeardRedFlag[] {
   const emergencies = weighLevel(weights.emergency, 'emergency', letter, ruled, redFlagOf)
   // Beside an emergency a caution that no rule heard adds nothing.
-  const cautions = emergencies.length > 0 ? ruled.filter(({ level }) => level === 'caution').map(({ redFlag, level, words }) => ({ redFlag, level, words })) : weighLevel(weights.caution, 'caution', letter, ruled, redFlagOf)
+  const cautions = emergencies.length > 0 ? ruled.filter(({ level }) => level === 'caution').map(asHeard) : weighLevel(weights.caution, 'caution', letter, ruled, redFlagOf)
   return [...emergencies, ...cautions]
+}
+
+/** Which rules heard it matters for the weighing alone. */
+function asHeard({ redFlag, level, words }: RuledFlag): HeardRedFlag {
+  return { redFlag, level, words }
 }
 
 function weighLevel({ any, kinds }: LevelWeights, level: RedFlag['level'], letter: WeighedLetter, heard: readonly RuledFlag[], redFlagOf: FindRedFlag): readonly HeardRedFlag[] {
@@ -39,7 +44,7 @@ function weighLevel({ any, kinds }: LevelWeights, level: RedFlag['level'], lette
   const asks = ({ redFlag }: HeardRedFlag): boolean => redFlagOf(redFlag)?.then === 'stop'
   // A rule of which nothing has been learnt, such as one that a guide has added, is believed.
   const isLearnt = ({ rules }: RuledFlag): boolean => rules.every((rule) => any.signs.has(ruleSign(rule)))
-  const ruled = heard.filter((flag) => flag.level === level && (danger >= WEIGHTS.dangerKept[level] || asks(flag) || !isLearnt(flag))).map(({ redFlag, words }): HeardRedFlag => ({ redFlag, level, words }))
+  const ruled = heard.filter((flag) => flag.level === level && (danger >= WEIGHTS.dangerKept[level] || asks(flag) || !isLearnt(flag))).map(asHeard)
   const isTold = danger >= (level === 'emergency' ? WEIGHTS.dangerTold : WEIGHTS.cautionTold)
   const isOneOfSeveral = level === 'emergency' && ruled.length > 1
   // Beside what asks to stop everything else nothing is guessed.

@@ -167,7 +167,7 @@ export const WEIGHTS = {
   scopeLeast: 0.3,
   /**
    * A letter that is at least so likely to tell of a danger raises a red flag though no rule heard one. Of calm letters kept
-   * out of the fitting, most of them written to sound like danger, about one in twenty does (`tests/bench/fit-dangers.ts`).
+   * out of the fitting, about one in thirty does (`tests/bench/fit-dangers.ts`).
    */
   dangerTold: 0.72,
   /** The same for what is only asked about: a card too many is tiresome there, and one too few does no harm. */

@@ -36,7 +36,7 @@ type Level = 'emergency' | 'caution'
 
 /**
  * Fits the weights of src/match/danger-weights.ts on the letters of tests/match/letters, the tuning two thirds of the
- * development questions, the calm sentences of the tests and the casebook, and on further files of letters named in ALSO
+ * development questions, the calm and the worried sentences of the tests and the casebook, and on further files of letters named in ALSO
  * (comma between them; letters that may not be published can be fitted to and kept elsewhere). Prints what letters kept out
  * of five fits were heard as, somewhat kindly, since some letters are written after the same one; with --wrong the wrong
  * ones; with --write the file is written.
